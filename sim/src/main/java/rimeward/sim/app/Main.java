@@ -1,0 +1,26 @@
+package rimeward.sim.app;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Entry point of the simulator: its subcommands are added as they come to exist. */
+@Command(
+        name = "rimeward-sim",
+        mixinStandardHelpOptions = true,
+        description = "Runs the controller against a simulated tunnel, in recorded weather.")
+public final class Main implements Runnable {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    public static void main(String[] args) {
+        System.exit(new CommandLine(new Main()).execute(args));
+    }
+}
