@@ -1,0 +1,24 @@
+package rimeward.alert;
+
+/** What a grower is told of. */
+public enum AlertKind {
+    FLOOR_CROSSED("The plants are below their minimum"),
+    HEAT_NOT_ARRIVING("Heat is not arriving"),
+    RELAY_WELDED("A relay may be welded"),
+    TOO_HOT("Too hot: all heat is off"),
+    BLIND("No inside temperature is known"),
+    SENSOR_DOUBTED("A sensor is not believed"),
+    DRYER_NOT_DRYING("The dryer runs but does not dry"),
+    TANK_FULL("The dryer's tank is full"),
+    POWER_WAS_CUT("The power was cut");
+
+    private final String title;
+
+    AlertKind(String title) {
+        this.title = title;
+    }
+
+    public String title() {
+        return title;
+    }
+}

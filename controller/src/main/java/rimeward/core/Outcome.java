@@ -1,0 +1,12 @@
+package rimeward.core;
+
+import rimeward.core.decision.Decision;
+import rimeward.core.guard.Guarded;
+import rimeward.core.judgement.Judgement;
+import rimeward.core.outlook.Outlook;
+import rimeward.core.reading.Frame;
+import rimeward.core.watch.Deliveries;
+
+/** Everything one tick saw, thought and did: each step's value as it was handed on. */
+public record Outcome(
+        Frame frame, Judgement judgement, Deliveries deliveries, Outlook outlook, Decision decision, Guarded guarded) {}

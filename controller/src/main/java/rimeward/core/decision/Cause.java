@@ -1,0 +1,52 @@
+package rimeward.core.decision;
+
+/** The causes a relay can change for. The pattern takes the measured number first, the limit second. */
+public enum Cause {
+    // the floor
+    COLD("the coldest bench, %.1f °C, is at or below %.1f °C"),
+    WARM_ENOUGH("the coldest bench, %.1f °C, is at or above %.1f °C"),
+    HOLDING("the floor band holds between its limits: %.1f °C, off at %.1f °C"),
+    STILL_FALLING("the running stages do not stop the fall: %.1f °C and falling, next stage at %.1f °C"),
+    STAGE_NOT_NEEDED("the coldest bench, %.1f °C, is above %.1f °C; fewer stages will do"),
+    DRYER_HOLDS("the dryer's heat is enough: %.0f W needed, %.0f W given"),
+    // damp
+    DAMP("relative humidity, %.0f %%, is at or above %.0f %%"),
+    DRY_ENOUGH("relative humidity, %.0f %%, is at or below %.0f %%"),
+    DRYING("drying until the target: %.0f %%, off at %.0f %%"),
+    BENCH_NEAR_DEW("the coldest bench is %.1f K above the dew point, nearer than %.1f K"),
+    FILM_NEAR_DEW("the film is about %.1f K above the dew point, nearer than %.1f K"),
+    WARM_BY_DRYER("the air is damp and the dryer warms it cheaply: %.1f °C, wanted above %.1f °C"),
+    DRY_BY_TIMER("humidity is not known; the dryer runs %.0f of every %.0f minutes"),
+    TIMER_REST("humidity is not known; the dryer rests after %.0f of every %.0f minutes"),
+    AIRING("outside air is drier: %.1f g/kg against %.1f g/kg inside"),
+    // the guard
+    NO_GAP("nobody else holds the floor: the coldest bench, %.1f °C, needs heat below %.1f °C"),
+    FLOOR_NEAR("the floor is near: %.1f °C, every stage below %.1f °C"),
+    HEAT_LOST("a heat source does not deliver; trying the others at %.1f °C, floor %.1f °C"),
+    BLIND_CYCLE("no inside temperature is known: %.0f W by the tunnel model, of %.0f W"),
+    TOO_HOT("the air, %.1f °C, is above the hot limit of %.1f °C"),
+    TOO_HOT_UNSEEN("a sensor that is not believed reads above the hot limit"),
+    OVERLOAD("the circuit would carry %.0f W; it carries %.0f W for hours"),
+    MIN_ON("it has run %.0f s of at least %.0f s"),
+    MIN_REST("it has rested %.0f s of at least %.0f s"),
+    START_SPACING("%.0f s since its last start; the next may come after %.0f s"),
+    STAGGER("another machine started %.0f s ago; the next may follow after %.0f s"),
+    TOO_COLD_FOR_DRYER("the air, %.1f °C, is below the dryer's %.1f °C"),
+    TANK_FULL("the tank is full"),
+    DRYER_BLIND("no inside temperature is known, so the dryer's cold limit cannot be kept"),
+    DRYER_RESTS("the dryer ran without drying; it rests %.0f of %.0f minutes"),
+    LAW_FAILED("the control law failed; the guard holds the floor alone"),
+    // laws that say no more
+    NOT_ASKED("nothing asks for it"),
+    ASKED("asked for by the law");
+
+    private final String pattern;
+
+    Cause(String pattern) {
+        this.pattern = pattern;
+    }
+
+    String pattern() {
+        return pattern;
+    }
+}

@@ -1,0 +1,61 @@
+package rimeward.core.guard;
+
+import rimeward.core.decision.Cause;
+import rimeward.core.decision.Reason;
+import rimeward.site.Machine;
+import rimeward.site.RelaySet;
+import rimeward.site.Role;
+import rimeward.site.Site;
+
+/** What the machines themselves ask: shortest runs and rests, and no more starts an hour than they bear. */
+final class Comfort {
+    private final Site site;
+
+    Comfort(Site site) {
+        this.site = site;
+    }
+
+    void apply(LastWord word, GuardState was, double dtS) {
+        for (int i = 0; i < site.machines().size(); i++) {
+            Machine machine = site.machines().get(i);
+            double sinceSwitchS = was.clocks().get(i).sinceSwitchS() + dtS;
+            double sinceStartS = was.clocks().get(i).sinceStartS() + dtS;
+            RelaySet self = RelaySet.of(1 << i);
+            if (!was.closed().has(i)) {
+                rest(word, self, machine, sinceSwitchS, sinceStartS);
+            } else if (!word.has(i)) {
+                keepRunning(word, self, machine, sinceSwitchS, sinceStartS);
+            }
+        }
+    }
+
+    /**
+     * A heater stage also runs on until, after its rest, it could start again: so its starts an hour stay bounded, and it
+     * is never off with no start in hand when the cold comes.
+     */
+    private static void keepRunning(
+            LastWord word, RelaySet self, Machine machine, double sinceSwitchS, double sinceStartS) {
+        if (sinceSwitchS < machine.minOnS()) {
+            word.demand(self, new Reason(Cause.MIN_ON, sinceSwitchS, machine.minOnS()));
+        } else if (machine.role() == Role.HEATER_STAGE && sinceStartS + machine.minRestS() < machine.startSpacingS()) {
+            word.demand(self, new Reason(Cause.START_SPACING, sinceStartS, machine.startSpacingS()));
+        }
+    }
+
+    /** A heater's rest is comfort, and the floor outranks it; a dryer's or fan's rest protects the machine. */
+    private static void rest(LastWord word, RelaySet self, Machine machine, double sinceSwitchS, double sinceStartS) {
+        Reason why;
+        if (sinceSwitchS < machine.minRestS()) {
+            why = new Reason(Cause.MIN_REST, sinceSwitchS, machine.minRestS());
+        } else if (sinceStartS < machine.startSpacingS()) {
+            why = new Reason(Cause.START_SPACING, sinceStartS, machine.startSpacingS());
+        } else {
+            return;
+        }
+        if (machine.role() == Role.HEATER_STAGE) {
+            word.forbid(self, why);
+        } else {
+            word.lock(self, why);
+        }
+    }
+}

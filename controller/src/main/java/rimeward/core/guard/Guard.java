@@ -1,0 +1,182 @@
+package rimeward.core.guard;
+
+import rimeward.core.decision.Cause;
+import rimeward.core.decision.Decision;
+import rimeward.core.decision.FloorBand;
+import rimeward.core.decision.Reason;
+import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Judgement;
+import rimeward.core.tunnel.TunnelModel;
+import rimeward.core.watch.Deliveries;
+import rimeward.core.watch.Delivery;
+import rimeward.site.Drying;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+/**
+ * The last word, and the only place that overrules a law: what may not be on, and what may not be off. Pure: {@link #step}
+ * is a function of its arguments and of the site alone.
+ *
+ * <p>The rules run from weak to strong, so that a later one may undo an earlier: the machines' own comfort, the dryer's
+ * lock-outs, the hot limit, the floor and the no-gap rule, the circuit. What a rule did stands beside it as a reason.
+ */
+public final class Guard {
+    /** The hot limit and the dryer's cold lock-out let go this far on the safe side, K. Common practice, no source. */
+    static final double CLEAR_K = 1;
+
+    /** How long a dryer rests that ran without drying, s: long enough to thaw a coil. Common practice, no source. */
+    static final double DRYER_REST_S = 1800;
+
+    /** Below this share of the guard margin, and still falling, every stage runs. Own choice. */
+    private static final double NEAR_SHARE = 0.4;
+
+    private static final RelaySet FIRST_STAGE = RelaySet.of(1);
+
+    private final Site site;
+    private final RelaySet heater;
+    private final RelaySet dryer;
+    private final double floorC;
+    private final Comfort comfort;
+    private final CircuitRule circuit;
+
+    public Guard(Site site) {
+        this.site = site;
+        heater = site.heaterStages();
+        dryer = site.dryerRelay();
+        floorC = site.floorC();
+        comfort = new Comfort(site);
+        circuit = new CircuitRule(site);
+    }
+
+    /**
+     * The last word on one decision.
+     *
+     * @param outsideC outside temperature, seen or assumed, °C; used while blind
+     * @param dtS since the last tick, s
+     */
+    public Guarded step(
+            GuardState was,
+            Decision decision,
+            Judgement judgement,
+            Deliveries deliveries,
+            TunnelModel tunnel,
+            double outsideC,
+            double dtS) {
+        LastWord word = new LastWord(decision);
+        Inside inside = judgement.inside();
+        boolean hot = isHot(was, inside);
+        boolean dryerTooCold = isTooColdForDryer(was, inside);
+        double dryerRestLeftS =
+                deliveries.dryerNotDrying() ? DRYER_REST_S : StrictMath.max(0, was.dryerRestLeftS() - dtS);
+        double blindW = inside instanceof Inside.Unseen ? BlindCycle.neededW(site, tunnel, outsideC) : 0;
+
+        if (inside instanceof Inside.Unseen) {
+            runBlind(word, blindW, was.blindPhaseS());
+        }
+        comfort.apply(word, was, dtS);
+        lockDryer(word, judgement, dryerTooCold, dryerRestLeftS);
+        if (hot) {
+            word.lock(heater.or(dryer), hotReason(inside));
+        }
+        boolean needed = blindW > 0;
+        Holder holder = needed ? Holder.HEATER : Holder.NOT_NEEDED;
+        if (inside instanceof Inside.Seen seen) {
+            FloorBand band = FloorBand.of(site, tunnel, seen);
+            needed = band.needed(seen.coldestC(), was.needed());
+            holder = needed ? hold(word, was, seen, band, deliveries) : Holder.NOT_NEEDED;
+        }
+        if (hot && needed) {
+            holder = Holder.BARRED;
+        }
+        circuit.shed(word, was, needed, dtS);
+        circuit.startOneAtATime(word, was, dtS);
+
+        RelaySet closed = word.closed();
+        boolean started = !closed.minus(was.closed()).isEmpty();
+        GuardState next = new GuardState(
+                closed,
+                was.clocksAfter(closed, dtS),
+                needed,
+                hot,
+                dryerTooCold,
+                dryerRestLeftS,
+                started ? 0 : MachineClock.sum(was.sinceAnyStartS(), dtS),
+                inside instanceof Inside.Unseen ? (was.blindPhaseS() + dtS) % BlindCycle.PERIOD_S : 0);
+        return new Guarded(closed, word.overruled(), word.reasons(), holder, next);
+    }
+
+    // ---- the hot limit
+
+    private boolean isHot(GuardState was, Inside inside) {
+        if (inside instanceof Inside.Seen seen) {
+            return seen.hottestC() >= site.targets().hotC() - (was.hot() ? CLEAR_K : 0);
+        }
+        return ((Inside.Unseen) inside).tooHot();
+    }
+
+    private Reason hotReason(Inside inside) {
+        return inside instanceof Inside.Seen seen
+                ? new Reason(Cause.TOO_HOT, seen.hottestC(), site.targets().hotC())
+                : Reason.of(Cause.TOO_HOT_UNSEEN);
+    }
+
+    // ---- the dryer's lock-outs
+
+    private void lockDryer(LastWord word, Judgement judgement, boolean tooCold, double restLeftS) {
+        if (!(site.drying() instanceof Drying.Dryer spec)) {
+            return;
+        }
+        if (judgement.tankFull()) {
+            word.lock(dryer, Reason.of(Cause.TANK_FULL));
+        }
+        if (restLeftS > 0) {
+            word.lock(dryer, new Reason(Cause.DRYER_RESTS, (DRYER_REST_S - restLeftS) / 60, DRYER_REST_S / 60));
+        }
+        if (judgement.inside() instanceof Inside.Seen seen) {
+            if (tooCold) {
+                word.lock(dryer, new Reason(Cause.TOO_COLD_FOR_DRYER, seen.middleC(), spec.minimumAirC()));
+            }
+        } else {
+            word.lock(dryer, Reason.of(Cause.DRYER_BLIND));
+        }
+    }
+
+    private boolean isTooColdForDryer(GuardState was, Inside inside) {
+        return site.drying() instanceof Drying.Dryer spec
+                && inside instanceof Inside.Seen seen
+                && seen.middleC() < spec.minimumAirC() + (was.dryerTooCold() ? CLEAR_K : 0);
+    }
+
+    // ---- the floor, and the no-gap rule
+
+    /**
+     * The warm duty is needed: it has a holder in this very tick. The dryer may hold it alone only while a meter shows that
+     * it gives heat and the air is not falling: a dryer that nobody can see is never trusted with the floor.
+     */
+    private Holder hold(LastWord word, GuardState was, Inside.Seen seen, FloorBand band, Deliveries deliveries) {
+        double nearC = floorC + NEAR_SHARE * site.targets().guardMarginK();
+        if (deliveries.any(heater.and(was.closed()), Delivery.NOT_GIVING)) {
+            word.demand(heater.or(dryer), new Reason(Cause.HEAT_LOST, seen.coldestC(), floorC));
+        } else if (seen.coldestC() <= nearC && seen.slopeKPerS() <= 0) {
+            word.demand(heater, new Reason(Cause.FLOOR_NEAR, seen.coldestC(), nearC));
+        }
+        if (word.closed().meets(heater)) {
+            return Holder.HEATER;
+        }
+        if (word.closed().and(was.closed()).meets(dryer)
+                && deliveries.any(dryer, Delivery.GIVING)
+                && seen.slopeKPerS() >= 0) {
+            return Holder.DRYER;
+        }
+        word.demand(FIRST_STAGE, new Reason(Cause.NO_GAP, seen.coldestC(), band.onC()));
+        return Holder.HEATER;
+    }
+
+    /** Without eyes the law is not asked about the heater: the tunnel model is. */
+    private void runBlind(LastWord word, double neededW, double phaseS) {
+        RelaySet stages = BlindCycle.stages(site, neededW, phaseS);
+        Reason why = new Reason(Cause.BLIND_CYCLE, neededW, site.heater().ratedW());
+        word.demand(stages, why);
+        word.forbid(heater.minus(stages), why);
+    }
+}

@@ -1,0 +1,11 @@
+package rimeward.core.guard;
+
+/** Who carries the warm duty. */
+public enum Holder {
+    /** It is not needed. */
+    NOT_NEEDED,
+    HEATER,
+    DRYER,
+    /** It is needed and may not be held: the air is above the hot limit, or a sensor says so. */
+    BARRED
+}

@@ -1,0 +1,61 @@
+package rimeward.core.tunnel;
+
+import rimeward.site.Tunnel;
+
+/**
+ * A tunnel of two nodes, air and mass, as far as control needs it.
+ *
+ * @param heatLossWPerK heat lost to outside per kelvin of lift, W/K
+ * @param airCapacityJPerK heat capacity that moves with the air, J/K
+ * @param massCapacityJPerK heat capacity of pots, slab and soil, J/K
+ * @param massCouplingWPerK exchange between air and mass, W/K
+ */
+public record TunnelModel(
+        double heatLossWPerK, double airCapacityJPerK, double massCapacityJPerK, double massCouplingWPerK) {
+
+    /** What the settings say, until the tunnel has been learned. */
+    public static TunnelModel assumed(Tunnel tunnel) {
+        return new TunnelModel(
+                tunnel.heatLossWPerK(),
+                tunnel.airCapacityJPerK(),
+                tunnel.massCapacityJPerK(),
+                tunnel.massCouplingWPerK());
+    }
+
+    /** Steady heat that holds the air this warm, W; negative when none is needed. */
+    public double heatToHoldW(double airC, double outsideC) {
+        return heatLossWPerK * (airC - outsideC);
+    }
+
+    /** Coldest outside temperature at which this much steady heat still holds the air this warm, °C. */
+    public double capabilityC(double holdC, double heatW) {
+        return holdC - heatW / heatLossWPerK;
+    }
+
+    /** How far heat lifts the air within minutes, before the mass follows, K/W. */
+    public double quickLiftKPerW() {
+        return 1 / (heatLossWPerK + massCouplingWPerK);
+    }
+
+    /** How quickly the air answers to heat while the mass stands still, s. */
+    public double airTimeConstantS() {
+        return airCapacityJPerK * quickLiftKPerW();
+    }
+
+    /** How quickly air and mass together drift towards outside, s. */
+    public double driftTimeConstantS() {
+        return (airCapacityJPerK + massCapacityJPerK) / heatLossWPerK;
+    }
+
+    /**
+     * Free-float: the air after every machine has been off for a while, °C. The air drops at once to what the mass (taken
+     * to be as warm as the air was) can hold against outside, then both drift together.
+     */
+    public double freeFloatC(double airC, double outsideC, double horizonS) {
+        double share = massCouplingWPerK * quickLiftKPerW();
+        double heldC = outsideC + share * (airC - outsideC);
+        double quick = StrictMath.exp(-horizonS / airTimeConstantS());
+        double drift = StrictMath.exp(-horizonS * share / driftTimeConstantS());
+        return outsideC + (heldC - outsideC) * drift + (airC - heldC) * quick;
+    }
+}

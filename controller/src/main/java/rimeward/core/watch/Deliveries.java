@@ -1,0 +1,25 @@
+package rimeward.core.watch;
+
+import java.util.List;
+import rimeward.site.RelaySet;
+
+/**
+ * What each machine is seen to do, in the site's order.
+ *
+ * @param dryerNotDrying whether the dryer has run for long without drying
+ */
+public record Deliveries(List<Delivery> each, boolean dryerNotDrying) {
+    public Delivery of(int machine) {
+        return each.get(machine);
+    }
+
+    /** Whether any machine of the set is seen so. */
+    public boolean any(RelaySet set, Delivery delivery) {
+        for (int i = 0; i < each.size(); i++) {
+            if (set.has(i) && each.get(i) == delivery) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,10 @@
+package rimeward.port;
+
+import rimeward.core.outlook.Outlook;
+import rimeward.core.reading.Tick;
+
+/** Where forecasts come from. */
+public interface ForecastSource {
+    /** What is known now. Never blocks and never throws. */
+    Outlook latest(Tick now);
+}

@@ -1,0 +1,134 @@
+package rimeward.site;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Everything the controller knows of its place before it looks at a sensor. The machines' order is fixed: heater stages
+ * first, then the dryer, then the vent fan; a {@link RelaySet} counts in that order.
+ */
+public record Site(
+        String id,
+        String name,
+        List<Plant> plants,
+        Targets targets,
+        Tunnel tunnel,
+        List<Sensor> sensors,
+        Heater heater,
+        Drying drying,
+        Venting venting,
+        Circuit circuit,
+        Tariff tariff,
+        List<Machine> machines) {
+
+    public Site(
+            String id,
+            String name,
+            List<Plant> plants,
+            Targets targets,
+            Tunnel tunnel,
+            List<Sensor> sensors,
+            Heater heater,
+            Drying drying,
+            Venting venting,
+            Circuit circuit,
+            Tariff tariff) {
+        this(
+                id,
+                name,
+                plants,
+                targets,
+                tunnel,
+                sensors,
+                heater,
+                drying,
+                venting,
+                circuit,
+                tariff,
+                inOrder(heater, drying, venting));
+    }
+
+    public Site {
+        plants = List.copyOf(plants);
+        sensors = List.copyOf(sensors);
+        machines = List.copyOf(machines);
+        Check.id("site id", id);
+        Check.that(!plants.isEmpty(), "name at least one plant: the floor is the highest of the plants' minimums");
+        Check.that(sensors.stream().anyMatch(s -> s.place().isInside()), "at least one sensor must hang inside");
+        Check.that(machines.equals(inOrder(heater, drying, venting)), "machines are derived, not given");
+        Check.that(machines.size() <= RelaySet.MOST, "more than " + RelaySet.MOST + " relays");
+        unique("sensor", sensors.stream().map(Sensor::id).toList());
+        unique("machine", machines.stream().map(Machine::id).toList());
+        double onC = highestMinimumC(plants) + targets.guardMarginK() + targets.differentialK();
+        Check.that(
+                onC + 1 <= targets.hotC(),
+                "the floor band ends at " + onC + " °C, less than 1 K below hotC = " + targets.hotC());
+        double fanW = drying instanceof Drying.Dryer dryer ? dryer.fanW() : 0; // runs on while a heater stage starts
+        for (Machine machine : machines) {
+            double aloneW = machine.ratedW() + (machine.role() == Role.HEATER_STAGE ? fanW : 0);
+            Check.that(
+                    aloneW <= circuit.limitW(),
+                    machine.id() + " alone draws " + aloneW + " W; the circuit carries " + circuit.limitW()
+                            + " W for hours on end");
+        }
+    }
+
+    /** The lowest temperature any plant may meet, °C: the highest of the plants' own minimums. */
+    public double floorC() {
+        return highestMinimumC(plants);
+    }
+
+    /** All heater stages. */
+    public RelaySet heaterStages() {
+        return RelaySet.of((1 << heater.stages().size()) - 1);
+    }
+
+    /** The dryer's relay; empty where there is no dryer. */
+    public RelaySet dryerRelay() {
+        return drying instanceof Drying.Dryer ? RelaySet.of(1 << heater.stages().size()) : RelaySet.none();
+    }
+
+    /** The vent fan's relay; empty where there is no fan. */
+    public RelaySet ventRelay() {
+        return venting instanceof Venting.VentFan ? RelaySet.of(1 << machines.size() - 1) : RelaySet.none();
+    }
+
+    /** Summed rated power of a set of machines, W. */
+    public double ratedW(RelaySet set) {
+        double sumW = 0;
+        for (int i = 0; i < machines.size(); i++) {
+            if (set.has(i)) {
+                sumW += machines.get(i).ratedW();
+            }
+        }
+        return sumW;
+    }
+
+    private static double highestMinimumC(List<Plant> plants) {
+        double floorC = Double.NEGATIVE_INFINITY;
+        for (Plant plant : plants) {
+            floorC = StrictMath.max(floorC, plant.minimumC());
+        }
+        return floorC;
+    }
+
+    private static List<Machine> inOrder(Heater heater, Drying drying, Venting venting) {
+        List<Machine> all = new ArrayList<>(heater.stages());
+        if (drying instanceof Drying.Dryer dryer) {
+            all.add(dryer.machine());
+        }
+        if (venting instanceof Venting.VentFan fan) {
+            all.add(fan.machine());
+        }
+        return all;
+    }
+
+    private static void unique(String what, List<String> ids) {
+        Set<String> seen = new HashSet<>();
+        for (String each : ids) {
+            Check.that(seen.add(each), "two " + what + "s are called \"" + each + "\"");
+        }
+    }
+}
