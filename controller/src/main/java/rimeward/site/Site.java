@@ -92,7 +92,7 @@ public record Site(
 
     /** The vent fan's relay; empty where there is no fan. */
     public RelaySet ventRelay() {
-        return venting instanceof Venting.VentFan ? RelaySet.of(1 << machines.size() - 1) : RelaySet.none();
+        return venting instanceof Venting.VentFan ? RelaySet.of(1 << (machines.size() - 1)) : RelaySet.none();
     }
 
     /** Summed rated power of a set of machines, W. */
