@@ -29,11 +29,11 @@ public record RelaySet(int bits) {
     }
 
     public boolean has(int machine) {
-        return (bits >> machine & 1) != 0;
+        return ((bits >> machine) & 1) != 0;
     }
 
     public RelaySet with(int machine) {
-        return of(bits | 1 << machine);
+        return of(bits | (1 << machine));
     }
 
     public RelaySet without(int machine) {

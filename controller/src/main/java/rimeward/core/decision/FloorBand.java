@@ -36,6 +36,6 @@ public record FloorBand(double onC, double offC) {
 
     /** The latched answer: on at the lower limit, off at the upper, else as it was. */
     public boolean needed(double coldestC, boolean wasNeeded) {
-        return coldestC <= onC || wasNeeded && coldestC < offC;
+        return coldestC <= onC || (wasNeeded && coldestC < offC);
     }
 }

@@ -23,7 +23,7 @@ final class LastWord {
     }
 
     boolean has(int machine) {
-        return (closed >> machine & 1) != 0;
+        return ((closed >> machine) & 1) != 0;
     }
 
     RelaySet closed() {
@@ -32,7 +32,7 @@ final class LastWord {
 
     void demand(RelaySet set, Reason why) {
         for (int i = 0; i < reasons.length; i++) {
-            if (set.has(i) && !has(i) && (locked >> i & 1) == 0) {
+            if (set.has(i) && !has(i) && ((locked >> i) & 1) == 0) {
                 closed |= 1 << i;
                 reasons[i] = why;
             }
