@@ -1,0 +1,125 @@
+package rimeward.map;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Owns the map: whoever needs an import that is not in these tables changes them here, in {@code DEVELOPERS.md} and in the
+ * package's {@code package-info}, in the same commit, and says why.
+ */
+final class MapTest {
+
+    /** Package below {@code rimeward}, and the packages of ours it may import; {@code x.*} is x and all below it. */
+    static final String OURS = """
+            site              |
+            air               |
+            core.reading      | site
+            core.judgement    | core.reading air site
+            core.tunnel       | core.judgement air site
+            core.watch        | core.judgement core.reading core.tunnel air site
+            core.outlook      | core.tunnel core.judgement air site
+            core.decision     | core.judgement core.tunnel core.watch core.outlook site
+            core.guard        | core.decision core.judgement core.watch core.tunnel site
+            core              | core.* site
+            alert             | core.* site
+            record            | core.* alert site
+            port              | core core.reading core.guard alert core.outlook record site
+            service           | core.* port record alert site
+            adapter.pi        | port core.reading core.guard site
+            adapter.mqtt      | port alert record site
+            adapter.journal   | port record site
+            adapter.forecast  | port core.outlook site
+            adapter.web       | core.* record alert site
+            adapter.config    | site
+            app               | *
+
+            sim.physics       | air
+            sim.weather       | air
+            sim.fault         |
+            sim.world         | sim.physics sim.weather sim.fault
+            sim.device        | port core.reading core.guard site sim.world sim.fault
+            sim.law           | core.decision core.judgement site
+            sim.check         | sim.world site
+            sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check service port record alert
+            sim.report        | sim.run
+            sim.app           | sim.run sim.report
+            """;
+
+    /** Libraries and parts of the JDK that only the named packages may import; no other library at all. */
+    static final String DOORS = """
+            com.pi4j                | adapter.pi
+            org.eclipse.paho        | adapter.mqtt
+            java.sql                | adapter.journal
+            javax.sql               | adapter.journal
+            org.sqlite              | adapter.journal
+            java.net.http           | adapter.forecast
+            com.sun.net.httpserver  | adapter.web
+            org.tomlj               | adapter.config sim.run
+            picocli                 | app sim.app
+            org.slf4j               | service adapter.* app sim.run sim.app
+            org.jspecify            | *
+            java                    | *
+            """;
+
+    private final JavaClasses production = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("rimeward");
+
+    private final MapRules rules = new MapRules("rimeward", MapTable.parse(OURS), MapTable.parse(DOORS));
+
+    @Test
+    void bothProgramsAreSeen() {
+        assertThat(production.contain("rimeward.app.Main")).isTrue();
+        assertThat(production.contain("rimeward.sim.app.Main")).isTrue();
+        assertThat(production).extracting(JavaClass::getPackageName).doesNotContain("rimeward.map");
+    }
+
+    @Test
+    void importsStayOnTheMap() {
+        rules.importsStayOnTheMap().check(production);
+    }
+
+    @Test
+    void librariesComeInByTheirDoor() {
+        rules.librariesComeInByTheirDoor().check(production);
+    }
+
+    @Test
+    void packagesFormNoCycle() {
+        rules.packagesFormNoCycle().check(production);
+    }
+
+    @Test
+    void pureCodeTouchesNothingOutside() {
+        rules.pureCodeTouchesNothingOutside().check(production);
+    }
+
+    @Test
+    void timeAndChanceAreHandedIn() {
+        rules.timeAndChanceAreHandedIn().check(production);
+    }
+
+    @Test
+    void sameBytesOnAnyMachine() {
+        rules.sameBytesOnAnyMachine().check(production);
+    }
+
+    @Test
+    void packagesSayWhatTheyAreFor() {
+        rules.packagesSayWhatTheyAreFor().check(production);
+    }
+
+    @Test
+    void theGuideShowsTheSameMap() throws IOException {
+        String guide = Files.readString(Path.of("..", "DEVELOPERS.md"));
+        assertThat(MapTable.fromMarkdown(guide)).isEqualTo(MapTable.parse(OURS));
+    }
+}

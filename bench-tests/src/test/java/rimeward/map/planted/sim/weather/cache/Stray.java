@@ -1,0 +1,4 @@
+package rimeward.map.planted.sim.weather.cache;
+
+/** Fault: a package that is not on the map, though its parent is. */
+public final class Stray {}

@@ -1,0 +1,2 @@
+/** Planted: the one package here that says what it is for. */
+package rimeward.map.planted.site;
