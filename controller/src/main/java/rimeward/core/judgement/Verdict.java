@@ -2,26 +2,30 @@ package rimeward.core.judgement;
 
 /** What the judge makes of one reading. */
 public enum Verdict {
-    TRUSTED(""),
-    NOT_FITTED("is not fitted"),
-    LOST("gives no reading"),
-    TOO_OLD("has not reported for too long"),
-    OUT_OF_RANGE("reads what no tunnel can be"),
-    TOO_FAST("jumped faster than air can change"),
-    FROZEN("has not moved at all while the air did"),
-    DISAGREES("disagrees with its neighbours");
+    TRUSTED(true, "is sound"),
+    /** One of two that contradict each other: the colder counts for the floor, the warmer for the hot limit. */
+    AT_ODDS(true, "contradicts the only other sensor"),
+    NOT_FITTED(false, "is not fitted"),
+    LOST(false, "gives no reading"),
+    TOO_OLD(false, "has not reported for too long"),
+    OUT_OF_RANGE(false, "reads what no tunnel can be"),
+    TOO_FAST(false, "jumped faster than air can change"),
+    FROZEN(false, "has not moved at all while the air did"),
+    DISAGREES(false, "disagrees with its neighbours");
 
+    private final boolean trusted;
     private final String says;
 
-    Verdict(String says) {
+    Verdict(boolean trusted, String says) {
+        this.trusted = trusted;
         this.says = says;
     }
 
     public boolean isTrusted() {
-        return this == TRUSTED;
+        return trusted;
     }
 
-    /** Goes after the sensor's name: "Cold corner has not reported for too long". */
+    /** Goes after the sensor's name: "cold-corner has not reported for too long". */
     public String says() {
         return says;
     }

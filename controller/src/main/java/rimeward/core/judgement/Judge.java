@@ -1,0 +1,222 @@
+package rimeward.core.judgement;
+
+import java.util.Arrays;
+import java.util.List;
+import rimeward.core.reading.Frame;
+import rimeward.core.reading.Reading;
+import rimeward.core.reading.SensorReading;
+import rimeward.core.reading.Senses;
+import rimeward.core.reading.Signal;
+import rimeward.site.Sensor;
+import rimeward.site.SensorLimits;
+import rimeward.site.Site;
+
+/**
+ * Decides how far each reading is believed, and what the believed ones say together. Pure: {@link #judge} is a function of
+ * its arguments and of the site alone.
+ */
+public final class Judge {
+    /** Neighbours that moved this far while a reading stood still show that it is frozen, K. Own choice. */
+    private static final double MOVED_K = 0.7;
+
+    /** With nobody to compare, standing still this many times as long counts as frozen. Own choice. */
+    private static final double FROZEN_ALONE = 4;
+
+    private final List<Sensor> sensors;
+    private final double hotC;
+    private final DampJudge dampJudge;
+
+    public Judge(Site site) {
+        sensors = site.sensors();
+        hotC = site.targets().hotC();
+        dampJudge = new DampJudge(site);
+    }
+
+    /** @param dtS since the last tick, s */
+    public Judged judge(JudgeState was, Frame frame, double dtS) {
+        Senses senses = frame.senses();
+        Verdict[] verdicts = new Verdict[sensors.size()];
+        AirTrack[] tracks = new AirTrack[sensors.size()];
+        for (int i = 0; i < verdicts.length; i++) {
+            SensorLimits limits = sensors.get(i).limits();
+            Reading reading = senses.sensors().get(i).airC();
+            AirTrack track = was.air().get(i);
+            verdicts[i] = onItsOwn(reading, limits);
+            tracks[i] = verdicts[i].isTrusted()
+                    ? track.seen(((Reading.Value) reading).value(), othersC(senses, i), limits.rateKPerMin(), dtS)
+                    : track.missed();
+            if (verdicts[i].isTrusted()) {
+                verdicts[i] = overTime(tracks[i], limits, othersC(senses, i));
+            }
+        }
+        amongNeighbours(verdicts, tracks);
+
+        Inside inside = inside(verdicts, tracks, was, dtS);
+        Verdict[] rhVerdicts = new Verdict[sensors.size()];
+        RhTrack[] rhTracks = new RhTrack[sensors.size()];
+        Damp damp = dampJudge.judge(senses, was.rh(), verdicts, rhVerdicts, rhTracks, dtS);
+        Judgement judgement = new Judgement(
+                trust(inside, verdicts, rhVerdicts),
+                inside,
+                damp,
+                outside(senses, verdicts, rhVerdicts),
+                senses.tankFull() == Signal.ON,
+                senses.doorOpen() == Signal.ON,
+                Arrays.asList(verdicts),
+                Arrays.asList(rhVerdicts));
+        JudgeState next = new JudgeState(
+                Arrays.asList(tracks),
+                Arrays.asList(rhTracks),
+                inside instanceof Inside.Unseen unseen ? unseen.forS() : 0);
+        return new Judged(judgement, next);
+    }
+
+    // ---- one reading
+
+    private static Verdict onItsOwn(Reading reading, SensorLimits limits) {
+        if (reading instanceof Reading.Value value) {
+            if (value.ageS() > limits.maxAgeS()) {
+                return Verdict.TOO_OLD;
+            }
+            boolean inRange = value.value() >= limits.leastC() && value.value() <= limits.mostC(); // NaN is not
+            return inRange ? Verdict.TRUSTED : Verdict.OUT_OF_RANGE;
+        }
+        return reading instanceof Reading.NotFitted ? Verdict.NOT_FITTED : Verdict.LOST;
+    }
+
+    private static Verdict overTime(AirTrack track, SensorLimits limits, double othersC) {
+        if (track.doubtLeftS() > 0) {
+            return Verdict.TOO_FAST;
+        }
+        boolean othersMoved = StrictMath.abs(othersC - track.othersAtHoldC()) >= MOVED_K;
+        double frozenAfterS = limits.frozenAfterS() * (othersMoved ? 1 : FROZEN_ALONE);
+        return track.heldForS() >= frozenAfterS ? Verdict.FROZEN : Verdict.TRUSTED;
+    }
+
+    /** Mean of what all other sensors read, outside ones too: only its change is of use, °C. */
+    private static double othersC(Senses senses, int self) {
+        double sumC = 0;
+        int count = 0;
+        List<SensorReading> all = senses.sensors();
+        for (int i = 0; i < all.size(); i++) {
+            if (i != self && all.get(i).airC() instanceof Reading.Value value) {
+                sumC += value.value();
+                count++;
+            }
+        }
+        return count == 0 ? 0 : sumC / count;
+    }
+
+    // ---- readings together
+
+    /** Of three or more inside sensors, those far from the middle one are not believed; of two, neither can be singled out. */
+    private void amongNeighbours(Verdict[] verdicts, AirTrack[] tracks) {
+        double leastC = Double.POSITIVE_INFINITY;
+        double mostC = Double.NEGATIVE_INFINITY;
+        double limitK = Double.POSITIVE_INFINITY;
+        int count = 0;
+        for (int i = 0; i < verdicts.length; i++) {
+            if (isInside(i) && verdicts[i].isTrusted()) {
+                leastC = StrictMath.min(leastC, tracks[i].lastC());
+                mostC = StrictMath.max(mostC, tracks[i].lastC());
+                limitK = StrictMath.min(limitK, sensors.get(i).limits().disagreementK());
+                count++;
+            }
+        }
+        if (count < 2 || mostC - leastC <= limitK) {
+            return;
+        }
+        double middleC = medianC(verdicts, tracks, count);
+        for (int i = 0; i < verdicts.length; i++) {
+            if (isInside(i) && verdicts[i].isTrusted()) {
+                double apartK = StrictMath.abs(tracks[i].lastC() - middleC);
+                if (count == 2) {
+                    verdicts[i] = Verdict.AT_ODDS;
+                } else if (apartK > sensors.get(i).limits().disagreementK()) {
+                    verdicts[i] = Verdict.DISAGREES;
+                }
+            }
+        }
+    }
+
+    private double medianC(Verdict[] verdicts, AirTrack[] tracks, int count) {
+        double[] sorted = new double[count];
+        int next = 0;
+        for (int i = 0; i < verdicts.length; i++) {
+            if (isInside(i) && verdicts[i].isTrusted()) {
+                sorted[next++] = tracks[i].lastC();
+            }
+        }
+        Arrays.sort(sorted);
+        return (sorted[(count - 1) / 2] + sorted[count / 2]) / 2;
+    }
+
+    private Inside inside(Verdict[] verdicts, AirTrack[] tracks, JudgeState was, double dtS) {
+        double coldestC = Double.POSITIVE_INFINITY;
+        double hottestC = Double.NEGATIVE_INFINITY;
+        double slopeKPerS = Double.POSITIVE_INFINITY;
+        double sumC = 0;
+        int count = 0;
+        int coldestSensor = 0;
+        for (int i = 0; i < verdicts.length; i++) {
+            if (!isInside(i) || !verdicts[i].isTrusted()) {
+                continue;
+            }
+            AirTrack track = tracks[i];
+            double lowestC = track.lastC() - sensors.get(i).uncertaintyK();
+            if (lowestC < coldestC) {
+                coldestC = lowestC;
+                coldestSensor = i;
+            }
+            hottestC = StrictMath.max(hottestC, track.lastC());
+            slopeKPerS = StrictMath.min(slopeKPerS, track.slopeKPerS());
+            sumC += track.lastC();
+            count++;
+        }
+        return count == 0
+                ? new Inside.Unseen(was.blindForS() + dtS, somethingHot(verdicts, tracks))
+                : new Inside.Seen(coldestC, sumC / count, hottestC, slopeKPerS, coldestSensor);
+    }
+
+    /** Blind, the hot limit is judged by whatever still moves: a frozen or absent reading says nothing. */
+    private boolean somethingHot(Verdict[] verdicts, AirTrack[] tracks) {
+        for (int i = 0; i < verdicts.length; i++) {
+            boolean moves = verdicts[i] == Verdict.TOO_FAST || verdicts[i] == Verdict.DISAGREES;
+            if (isInside(i) && moves && tracks[i].lastC() >= hotC) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Outside outside(Senses senses, Verdict[] verdicts, Verdict[] rhVerdicts) {
+        for (int i = 0; i < verdicts.length; i++) {
+            if (!isInside(i) && verdicts[i].isTrusted()) {
+                SensorReading reading = senses.sensors().get(i);
+                return new Outside.Seen(
+                        ((Reading.Value) reading.airC()).value(), dampJudge.outside(reading, rhVerdicts[i]));
+            }
+        }
+        return Outside.UNSEEN;
+    }
+
+    private static Trust trust(Inside inside, Verdict[] verdicts, Verdict[] rhVerdicts) {
+        if (inside instanceof Inside.Unseen) {
+            return Trust.BLIND;
+        }
+        for (int i = 0; i < verdicts.length; i++) {
+            if (doubted(verdicts[i]) || doubted(rhVerdicts[i])) {
+                return Trust.REDUCED;
+            }
+        }
+        return Trust.FULL;
+    }
+
+    private static boolean doubted(Verdict verdict) {
+        return verdict != Verdict.TRUSTED && verdict != Verdict.NOT_FITTED;
+    }
+
+    private boolean isInside(int sensor) {
+        return sensors.get(sensor).place().isInside();
+    }
+}
