@@ -39,6 +39,19 @@ public record GuardState(
         return new GuardState(RelaySet.none(), List.copyOf(clocks), false, false, false, 0, MachineClock.ENOUGH_S, 0);
     }
 
+    /** After a power cut every relay is open; the clocks count on. */
+    public GuardState withAllOpen() {
+        return new GuardState(
+                RelaySet.none(),
+                clocksAfter(RelaySet.none(), 0),
+                needed,
+                hot,
+                dryerTooCold,
+                dryerRestLeftS,
+                sinceAnyStartS,
+                blindPhaseS);
+    }
+
     List<MachineClock> clocksAfter(RelaySet nowClosed, double dtS) {
         MachineClock[] next = new MachineClock[clocks.size()];
         for (int i = 0; i < next.length; i++) {

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Reading;
-import rimeward.core.reading.SensorReading;
 import rimeward.core.reading.Senses;
+import rimeward.core.reading.SensorReading;
 import rimeward.core.reading.Signal;
 import rimeward.site.Sensor;
 import rimeward.site.SensorLimits;
@@ -32,7 +32,11 @@ public final class Judge {
         dampJudge = new DampJudge(site);
     }
 
-    /** @param dtS since the last tick, s */
+    /**
+     * Judges one frame.
+     *
+     * @param dtS since the last tick, s
+     */
     public Judged judge(JudgeState was, Frame frame, double dtS) {
         Senses senses = frame.senses();
         Verdict[] verdicts = new Verdict[sensors.size()];
@@ -41,7 +45,7 @@ public final class Judge {
             SensorLimits limits = sensors.get(i).limits();
             Reading reading = senses.sensors().get(i).airC();
             AirTrack track = was.air().get(i);
-            verdicts[i] = onItsOwn(reading, limits);
+            verdicts[i] = Plausible.of(reading, limits.leastC(), limits.mostC(), limits.maxAgeS());
             tracks[i] = verdicts[i].isTrusted()
                     ? track.seen(((Reading.Value) reading).value(), othersC(senses, i), limits.rateKPerMin(), dtS)
                     : track.missed();
@@ -72,17 +76,6 @@ public final class Judge {
     }
 
     // ---- one reading
-
-    private static Verdict onItsOwn(Reading reading, SensorLimits limits) {
-        if (reading instanceof Reading.Value value) {
-            if (value.ageS() > limits.maxAgeS()) {
-                return Verdict.TOO_OLD;
-            }
-            boolean inRange = value.value() >= limits.leastC() && value.value() <= limits.mostC(); // NaN is not
-            return inRange ? Verdict.TRUSTED : Verdict.OUT_OF_RANGE;
-        }
-        return reading instanceof Reading.NotFitted ? Verdict.NOT_FITTED : Verdict.LOST;
-    }
 
     private static Verdict overTime(AirTrack track, SensorLimits limits, double othersC) {
         if (track.doubtLeftS() > 0) {

@@ -1,0 +1,104 @@
+package rimeward.alert;
+
+import java.util.ArrayList;
+import java.util.List;
+import rimeward.core.ControlCycle;
+import rimeward.core.Outcome;
+import rimeward.core.guard.Holder;
+import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Trust;
+import rimeward.core.judgement.Verdict;
+import rimeward.core.watch.Delivery;
+import rimeward.site.Role;
+import rimeward.site.Site;
+
+/** What stands wrong now. One thread, the control loop's, owns it. */
+public final class AlertBoard {
+    private static final double CLEAR_OF_FLOOR_K = 0.3;
+
+    private final Site site;
+    private final List<Slot> sensors = new ArrayList<>();
+    private final List<Slot> weak = new ArrayList<>();
+    private final List<Slot> stuck = new ArrayList<>();
+    private final Slot floor;
+    private final Slot barred;
+    private final Slot blind;
+    private final Slot notDrying;
+    private final Slot tank;
+    private final Slot outage;
+    private long lastMs;
+
+    public AlertBoard(Site site) {
+        this.site = site;
+        floor = new Slot(AlertKind.FLOOR_CROSSED, site.id(), 60, 300);
+        barred = new Slot(AlertKind.TOO_HOT, site.id(), 60, 300);
+        blind = new Slot(AlertKind.BLIND, site.id(), 0, 60);
+        notDrying = new Slot(AlertKind.DRYER_NOT_DRYING, site.id(), 0, 3600);
+        tank = new Slot(AlertKind.TANK_FULL, site.id(), 0, 60);
+        outage = new Slot(AlertKind.POWER_WAS_CUT, site.id(), 0, 3600);
+        site.sensors().forEach(s -> sensors.add(new Slot(AlertKind.SENSOR_DOUBTED, s.id(), 120, 300)));
+        site.machines().forEach(m -> {
+            weak.add(new Slot(AlertKind.HEAT_NOT_ARRIVING, m.id(), 0, 600));
+            stuck.add(new Slot(AlertKind.RELAY_WELDED, m.id(), 30, 600));
+        });
+    }
+
+    /** What was raised or cleared by this outcome, mostly nothing. */
+    public List<Alert> after(Outcome outcome) {
+        double dtS = (outcome.frame().tick().elapsedMs() - lastMs) / 1000.0;
+        lastMs = outcome.frame().tick().elapsedMs();
+        Changes changes = new Changes(outcome, dtS);
+        changes.look(outage, dtS > ControlCycle.OUTAGE_S);
+        changes.look(floor, belowFloor(outcome));
+        changes.look(barred, outcome.guarded().holder() == Holder.BARRED);
+        changes.look(blind, outcome.judgement().trust() == Trust.BLIND);
+        changes.look(tank, outcome.judgement().tankFull());
+        changes.look(notDrying, outcome.deliveries().dryerNotDrying());
+        for (int i = 0; i < sensors.size(); i++) {
+            changes.look(
+                    sensors.get(i),
+                    doubted(outcome.judgement().airVerdicts().get(i))
+                            || doubted(outcome.judgement().rhVerdicts().get(i)));
+        }
+        for (int i = 0; i < weak.size(); i++) {
+            Delivery delivery = outcome.deliveries().of(i);
+            boolean heater = site.machines().get(i).role() == Role.HEATER_STAGE;
+            changes.look(weak.get(i), heater && delivery == Delivery.NOT_GIVING);
+            changes.look(stuck.get(i), delivery == Delivery.STUCK_ON);
+        }
+        return changes.found;
+    }
+
+    private boolean belowFloor(Outcome outcome) {
+        double limitC = site.floorC() + (floor.isRaised() ? CLEAR_OF_FLOOR_K : 0);
+        return outcome.judgement().inside() instanceof Inside.Seen seen && seen.coldestC() < limitC;
+    }
+
+    private static boolean doubted(Verdict verdict) {
+        return verdict != Verdict.TRUSTED && verdict != Verdict.NOT_FITTED;
+    }
+
+    /** One tick's look at every slot. */
+    private final class Changes {
+        private final Outcome outcome;
+        private final double dtS;
+        private List<Alert> found = List.of();
+
+        Changes(Outcome outcome, double dtS) {
+            this.outcome = outcome;
+            this.dtS = dtS;
+        }
+
+        void look(Slot slot, boolean present) {
+            if (slot.changes(present, dtS)) {
+                if (found.isEmpty()) {
+                    found = new ArrayList<>();
+                }
+                Alert.Change change = slot.isRaised() ? Alert.Change.RAISED : Alert.Change.CLEARED;
+                String text = AlertText.of(site, slot.kind, slot.subject, change, outcome);
+                found.add(new Alert(
+                        slot.kind, slot.subject, change, outcome.frame().tick(), text));
+            }
+        }
+    }
+}

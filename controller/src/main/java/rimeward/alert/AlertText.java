@@ -1,0 +1,64 @@
+package rimeward.alert;
+
+import java.util.Locale;
+import rimeward.core.Outcome;
+import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Verdict;
+import rimeward.site.Site;
+
+/** What a tired person reads at three in the morning: what is wrong, how bad, and the one thing to do. */
+final class AlertText {
+    private AlertText() {}
+
+    static String of(Site site, AlertKind kind, String subject, Alert.Change change, Outcome outcome) {
+        if (change == Alert.Change.CLEARED) {
+            return kind.title() + ": over (" + subject + ").";
+        }
+        return switch (kind) {
+            case FLOOR_CROSSED ->
+                "The coldest bench is at " + coldest(outcome) + "; the floor is " + degrees(site.floorC())
+                        + ". Cover the plants or bring in heat now.";
+            case HEAT_NOT_ARRIVING ->
+                subject + " is switched on but gives no heat. Coldest bench " + coldest(outcome)
+                        + ", floor " + degrees(site.floorC())
+                        + ". Check its plug, fuse, RCD and dial; the other machines are being tried.";
+            case RELAY_WELDED ->
+                subject + " is switched off but still draws power or warms the air. Its relay may be"
+                        + " welded: unplug it.";
+            case TOO_HOT ->
+                "The air is above " + degrees(site.targets().hotC())
+                        + ", so no heater may run although a bench is cold. Look for a misplaced sensor.";
+            case BLIND ->
+                "No inside temperature can be believed. The heater runs by the outside temperature and the"
+                        + " tunnel's heat loss until one returns. Check the sensors' cable.";
+            case SENSOR_DOUBTED -> subject + " " + doubt(site, subject, outcome) + ". The others carry on without it.";
+            case DRYER_NOT_DRYING ->
+                "The dryer ran for an hour and the air is no drier. It rests half an hour. Check"
+                        + " its tank, filter and coil.";
+            case TANK_FULL -> "The dryer's tank is full and the dryer rests. Empty it.";
+            case POWER_WAS_CUT ->
+                "The power was cut. Coldest bench now " + coldest(outcome) + "; the machines start one after another.";
+        };
+    }
+
+    private static String doubt(Site site, String subject, Outcome outcome) {
+        for (int i = 0; i < site.sensors().size(); i++) {
+            if (site.sensors().get(i).id().equals(subject)) {
+                Verdict air = outcome.judgement().airVerdicts().get(i);
+                Verdict rh = outcome.judgement().rhVerdicts().get(i);
+                return air.isTrusted() && air != Verdict.AT_ODDS
+                        ? "(humidity) " + rh.says()
+                        : "(temperature) " + air.says();
+            }
+        }
+        return "is not believed";
+    }
+
+    private static String coldest(Outcome outcome) {
+        return outcome.judgement().inside() instanceof Inside.Seen seen ? degrees(seen.coldestC()) : "unknown";
+    }
+
+    private static String degrees(double tempC) {
+        return String.format(Locale.ROOT, "%.1f °C", tempC);
+    }
+}

@@ -1,0 +1,132 @@
+package rimeward.core;
+
+import java.util.Collections;
+import rimeward.core.decision.Cause;
+import rimeward.core.decision.ControlLaw;
+import rimeward.core.decision.Decision;
+import rimeward.core.decision.LawState;
+import rimeward.core.decision.Reason;
+import rimeward.core.decision.Situation;
+import rimeward.core.guard.Guard;
+import rimeward.core.guard.GuardState;
+import rimeward.core.guard.Guarded;
+import rimeward.core.judgement.Judge;
+import rimeward.core.judgement.JudgeState;
+import rimeward.core.judgement.Judged;
+import rimeward.core.judgement.Judgement;
+import rimeward.core.judgement.Outside;
+import rimeward.core.outlook.Outlook;
+import rimeward.core.reading.Frame;
+import rimeward.core.tunnel.TunnelModel;
+import rimeward.core.watch.EffectWatch;
+import rimeward.core.watch.WatchState;
+import rimeward.core.watch.Watched;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+/**
+ * One tick from start to finish: judge, watch, decide, guard. Each hands on one immutable value; nothing reaches back. Pure:
+ * no clock, no input or output, no logging, no randomness. The Pi, the simulator, the replay and the tests all call this.
+ */
+public final class ControlCycle implements ControlStep {
+    /** Before any outside temperature was ever seen, this far below the floor is assumed, K. Own choice. */
+    private static final double UNKNOWN_OUTSIDE_K = 10;
+
+    /** The remembered cold is forgotten at this pace, K/s: 3 K a day. Own choice. */
+    private static final double FORGET_K_PER_S = 3.0 / 86_400;
+
+    /** No tick for so long means the power was cut, s: relays fell open and old readings say nothing. Own choice. */
+    public static final double OUTAGE_S = 60;
+
+    private final Site site;
+    private final ControlLaw law;
+    private final TunnelModel tunnel;
+    private final Judge judge;
+    private final EffectWatch watch;
+    private final Guard guard;
+
+    public ControlCycle(Site site, ControlLaw law) {
+        this.site = site;
+        this.law = law;
+        tunnel = TunnelModel.assumed(site.tunnel());
+        judge = new Judge(site);
+        watch = new EffectWatch(site);
+        guard = new Guard(site);
+    }
+
+    @Override
+    public ControlState start() {
+        return new ControlState(
+                0,
+                JudgeState.start(site),
+                WatchState.start(site),
+                law.start(site),
+                GuardState.start(site),
+                site.floorC() - UNKNOWN_OUTSIDE_K);
+    }
+
+    @Override
+    public Stepped step(ControlState before, Frame frame, Outlook outlook) {
+        double dtS = StrictMath.max(0, frame.tick().elapsedMs() - before.elapsedMs()) / 1000.0;
+        ControlState was = dtS > OUTAGE_S ? before.afterOutage(site) : before;
+        Judged judged = judge.judge(was.judge(), frame, dtS);
+        Judgement judgement = judged.judgement();
+        RelaySet closed = was.guard().closed();
+        Watched watched = watch.watch(was.watch(), judgement, frame.senses().powersW(), closed, tunnel, dtS);
+        Situation situation = new Situation(site, dtS, judgement, outlook, tunnel, closed, watched.deliveries());
+        Decision decision = decide(situation, was.law());
+        double assumedOutsideC = assumedOutsideC(was, judgement, dtS);
+        Guarded guarded = guard.step(
+                was.guard(),
+                decision,
+                judgement,
+                watched.deliveries(),
+                tunnel,
+                outsideC(judgement, outlook, assumedOutsideC),
+                dtS);
+        Outcome outcome = new Outcome(frame, judgement, watched.deliveries(), outlook, decision, guarded);
+        ControlState next = new ControlState(
+                frame.tick().elapsedMs(),
+                judged.next(),
+                watched.next(),
+                decision.next(),
+                guarded.next(),
+                assumedOutsideC);
+        return new Stepped(outcome, next);
+    }
+
+    /** A law may come from anywhere. Whatever it throws or returns, the guard gets a decision it can work with. */
+    private Decision decide(Situation situation, LawState state) {
+        try {
+            Decision decision = law.decide(situation, state);
+            int all = (1 << site.machines().size()) - 1;
+            boolean sound = (decision.wish().bits() & ~all) == 0
+                    && decision.reasons().size() == site.machines().size();
+            return sound ? decision : failed(state);
+        } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
+            return failed(state);
+        }
+    }
+
+    private Decision failed(LawState state) {
+        Reason why = Reason.of(Cause.LAW_FAILED);
+        return new Decision(RelaySet.none(), Collections.nCopies(site.machines().size(), why), state);
+    }
+
+    // ---- outside, when it must be assumed
+
+    private static double outsideC(Judgement judgement, Outlook outlook, double assumedC) {
+        if (judgement.outside() instanceof Outside.Seen seen) {
+            return seen.airC();
+        }
+        return outlook instanceof Outlook.Night night ? night.lowestOutsideC() - night.spreadK() : assumedC;
+    }
+
+    /** The coldest of late: follows every fall at once, forgets slowly. */
+    private static double assumedOutsideC(ControlState was, Judgement judgement, double dtS) {
+        if (!(judgement.outside() instanceof Outside.Seen seen)) {
+            return was.assumedOutsideC();
+        }
+        return StrictMath.min(seen.airC(), was.assumedOutsideC() + FORGET_K_PER_S * dtS);
+    }
+}

@@ -1,0 +1,148 @@
+package rimeward.core.decision;
+
+import java.util.Arrays;
+import rimeward.core.judgement.Damp;
+import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Judgement;
+import rimeward.core.judgement.Outside;
+import rimeward.core.tunnel.TunnelModel;
+import rimeward.site.Drying;
+import rimeward.site.Machine;
+import rimeward.site.RelaySet;
+import rimeward.site.Role;
+import rimeward.site.Site;
+
+/**
+ * Our law. Two duties, warm and dry, each needed or not, each with a holder: the heater keeps the floor, the dryer dries;
+ * and where the air is damp and the dryer's heat does the heater's work for less, the dryer warms too, from a little
+ * higher up, so that the heater stands ready beneath it.
+ */
+public final class DutyLaw implements ControlLaw {
+    /** While humidity is unknown the dryer runs this long of every {@link #TIMER_PERIOD_S}, s. Common practice. */
+    private static final double TIMER_RUN_S = 1200;
+
+    private static final double TIMER_PERIOD_S = 3600;
+
+    /** Only this far above the dryer's switch-off is the air moist enough for it to keep working, %. Own choice. */
+    private static final double MOIST_PERCENT = 3;
+
+    @Override
+    public String name() {
+        return "duty";
+    }
+
+    @Override
+    public LawState start(Site site) {
+        return DutyState.START;
+    }
+
+    @Override
+    public Decision decide(Situation now, LawState state) {
+        DutyState was = (DutyState) state;
+        if (!(now.judgement().inside() instanceof Inside.Seen inside)) {
+            Reason[] reasons = new Reason[now.site().machines().size()];
+            Arrays.fill(reasons, Reason.of(Cause.NO_AIR_KNOWN));
+            return new Decision(RelaySet.none(), Arrays.asList(reasons), DutyState.START);
+        }
+        return new Thought(now, was, inside).decision();
+    }
+
+    /** One tick's thinking: the duties first, then a wish and a reason for each machine. */
+    private static final class Thought {
+        private final Situation now;
+        private final Site site;
+        private final Judgement judgement;
+        private final Inside.Seen inside;
+        private final FloorBand band;
+        private final DutyState next;
+
+        Thought(Situation now, DutyState was, Inside.Seen inside) {
+            this.now = now;
+            this.inside = inside;
+            site = now.site();
+            judgement = now.judgement();
+            band = FloorBand.of(site, now.tunnel(), inside);
+            next = new DutyState(
+                    was.warm().after(site, band, inside, now.dtS()),
+                    dry(was),
+                    dryerWarms(was),
+                    (was.timerS() + now.dtS()) % TIMER_PERIOD_S,
+                    Airing.helps(site, judgement, was.airing()));
+        }
+
+        private boolean dry(DutyState was) {
+            return judgement.damp() instanceof Damp.Seen damp
+                    && new DryDuty(site).needed(inside, damp, judgement.outside(), was.dry());
+        }
+
+        private boolean dryerWarms(DutyState was) {
+            return site.drying() instanceof Drying.Dryer dryer
+                    && judgement.damp() instanceof Damp.Seen damp
+                    && judgement.outside() instanceof Outside.Seen outside
+                    && damp.wettestRhPercent()
+                            >= site.targets().dryOffPercent() + (was.dryerWarms() ? 0 : MOIST_PERCENT)
+                    && inside.coldestC() < DryerHeat.RESERVE_K + (was.dryerWarms() ? band.offC() : band.onC())
+                    && heat(dryer, outside).pays();
+        }
+
+        private DryerHeat heat(Drying.Dryer dryer, Outside.Seen outside) {
+            TunnelModel tunnel = now.tunnel();
+            double holdC = site.floorC()
+                    + site.targets().guardMarginK()
+                    + site.targets().differentialK() / 2;
+            return DryerHeat.of(site, dryer, tunnel, holdC, outside.airC());
+        }
+
+        Decision decision() {
+            Reason[] reasons = new Reason[site.machines().size()];
+            RelaySet wish = RelaySet.none();
+            for (int i = 0; i < reasons.length; i++) {
+                Machine machine = site.machines().get(i);
+                boolean on;
+                if (machine.role() == Role.HEATER_STAGE) {
+                    on = i < next.warm().stages();
+                    reasons[i] = next.warm().reason(site, band, inside, i);
+                } else if (machine.role() == Role.DRYER) {
+                    on = dryerWished();
+                    reasons[i] = dryerReason();
+                } else {
+                    on = next.dry() && next.airing();
+                    reasons[i] = on ? Airing.reason(judgement) : Reason.of(Cause.NOT_ASKED);
+                }
+                wish = on ? wish.with(i) : wish;
+            }
+            return new Decision(wish, Arrays.asList(reasons), next);
+        }
+
+        private boolean aired() {
+            return judgement.doorOpen() || (next.airing() && !site.ventRelay().isEmpty());
+        }
+
+        private boolean dryerWished() {
+            if (judgement.damp() instanceof Damp.Unseen) {
+                return next.timerS() < TIMER_RUN_S;
+            }
+            return !aired() && (next.dry() || next.dryerWarms());
+        }
+
+        private Reason dryerReason() {
+            if (judgement.damp() instanceof Damp.Unseen) {
+                return new Reason(Cause.DRY_BY_TIMER, TIMER_RUN_S / 60, TIMER_PERIOD_S / 60);
+            }
+            if (judgement.doorOpen()) {
+                return Reason.of(Cause.DOOR_OPEN);
+            }
+            if (aired()) {
+                return Airing.reason(judgement);
+            }
+            boolean onlyWarms = next.dryerWarms() && !next.dry();
+            if (onlyWarms
+                    && site.drying() instanceof Drying.Dryer dryer
+                    && judgement.outside() instanceof Outside.Seen outside) {
+                DryerHeat heat = heat(dryer, outside);
+                return new Reason(Cause.WARM_BY_DRYER, heat.electricW(), heat.heaterW());
+            }
+            return new DryDuty(site).reason(judgement, next.dry());
+        }
+    }
+}

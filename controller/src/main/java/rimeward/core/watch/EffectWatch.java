@@ -1,0 +1,95 @@
+package rimeward.core.watch;
+
+import java.util.Arrays;
+import java.util.List;
+import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Judgement;
+import rimeward.core.reading.Reading;
+import rimeward.core.tunnel.TunnelModel;
+import rimeward.site.Machine;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+/**
+ * Checks the effect, not only the command: by each machine's meter, and where there is none by the air. Pure: {@link
+ * #watch} is a function of its arguments and of the site alone.
+ */
+public final class EffectWatch {
+    private final Site site;
+    private final List<Machine> machines;
+    private final RelaySet dryer;
+
+    public EffectWatch(Site site) {
+        this.site = site;
+        machines = site.machines();
+        dryer = site.dryerRelay();
+    }
+
+    /**
+     * Watches one tick.
+     *
+     * @param powersW what each machine draws, W
+     * @param closed relays as commanded at the last tick
+     * @param dtS since the last tick, s
+     */
+    public Watched watch(
+            WatchState was,
+            Judgement judgement,
+            List<Reading> powersW,
+            RelaySet closed,
+            TunnelModel tunnel,
+            double dtS) {
+        Double[] sinceS = new Double[machines.size()];
+        Delivery[] each = new Delivery[machines.size()];
+        for (int i = 0; i < each.length; i++) {
+            sinceS[i] =
+                    closed.has(i) == was.closed().has(i) ? was.sinceChangeS().get(i) + dtS : 0;
+            each[i] = MeterWatch.delivery(machines.get(i), powersW.get(i), closed.has(i), sinceS[i]);
+        }
+        HeatTrace heat = was.heat();
+        if (judgement.inside() instanceof Inside.Seen seen && !judgement.doorOpen()) {
+            heat = heat.after(seen, arrivingW(powersW, closed), tunnel, dtS);
+            judgeUnseen(each, powersW, heat);
+        }
+        DryTrace drying = was.drying().after(judgement.damp(), dryerRuns(each, closed), dtS);
+        Deliveries deliveries =
+                new Deliveries(Arrays.asList(each), drying.inVain(judgement.damp(), site.targets(), dtS));
+        return new Watched(deliveries, new WatchState(closed, Arrays.asList(sinceS), heat, drying));
+    }
+
+    /** Heat that should be arriving: what meters show, and rated power where there is none, W. */
+    private double arrivingW(List<Reading> powersW, RelaySet closed) {
+        double sumW = 0;
+        for (int i = 0; i < machines.size(); i++) {
+            if (machines.get(i).role().isHeatSource()) {
+                if (powersW.get(i) instanceof Reading.Value value) {
+                    sumW += value.value();
+                } else if (closed.has(i)) {
+                    sumW += machines.get(i).ratedW();
+                }
+            }
+        }
+        return sumW;
+    }
+
+    /** Where no meter answers, the air is asked. */
+    private void judgeUnseen(Delivery[] each, List<Reading> powersW, HeatTrace heat) {
+        for (int i = 0; i < each.length; i++) {
+            boolean unmetered = machines.get(i).role().isHeatSource() && !(powersW.get(i) instanceof Reading.Value);
+            if (unmetered && each[i] == Delivery.UNSEEN && heat.heatMissing()) {
+                each[i] = Delivery.NOT_GIVING;
+            } else if (unmetered && each[i] == Delivery.OFF && heat.heatStays()) {
+                each[i] = Delivery.STUCK_ON;
+            }
+        }
+    }
+
+    private boolean dryerRuns(Delivery[] each, RelaySet closed) {
+        for (int i = 0; i < each.length; i++) {
+            if (dryer.has(i) && closed.has(i)) {
+                return each[i] == Delivery.GIVING || each[i] == Delivery.UNSEEN;
+            }
+        }
+        return false;
+    }
+}

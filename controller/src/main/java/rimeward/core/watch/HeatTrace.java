@@ -1,0 +1,83 @@
+package rimeward.core.watch;
+
+import rimeward.core.judgement.Inside;
+import rimeward.core.tunnel.TunnelModel;
+
+/**
+ * Heat by its effect, where no meter shows it. The lift that the commanded heat should give now is taken off the air
+ * temperature; what remains, the base, changes only as slowly as weather does. If the base falls by most of the expected
+ * lift within minutes, the heat is not arriving; if it rises so after switching off, the heat has not gone.
+ *
+ * <p>The lift passes two lags, the air's and the sensor's. Thresholds are wide because the settings' heat loss is a guess:
+ * false alarms need a guess three times too large.
+ *
+ * @param known whether the base has been set
+ * @param airLiftK expected lift of the air, K
+ * @param liftK the same as a sensor would see it, K
+ * @param recentLiftK highest expected lift of late, fading over half an hour, K
+ * @param fastC the base, smoothed over minutes, °C
+ * @param slowC the base, smoothed over an hour, °C
+ * @param missingForS how long heat has seemed to be missing, s
+ * @param surplusForS how long heat has seemed to stay on, s
+ */
+record HeatTrace(
+        boolean known,
+        double airLiftK,
+        double liftK,
+        double recentLiftK,
+        double fastC,
+        double slowC,
+        double missingForS,
+        double surplusForS) {
+
+    static final HeatTrace START = new HeatTrace(false, 0, 0, 0, 0, 0, 0, 0);
+
+    private static final double SENSOR_LAG_S = 150;
+    private static final double FAST_S = 120;
+    private static final double SLOW_S = 3600;
+    private static final double RECENT_S = 1800;
+
+    /** Less lift than this is lost in the weather, K. */
+    private static final double LEAST_LIFT_K = 1.0;
+
+    private static final double SHARE = 0.7;
+    private static final double CONFIRM_MISSING_S = 180;
+    private static final double CONFIRM_SURPLUS_S = 900;
+
+    /** The next state, given the power that should be arriving by the relays' states, W. */
+    HeatTrace after(Inside.Seen inside, double commandedW, TunnelModel tunnel, double dtS) {
+        double airLift = lagged(airLiftK, commandedW * tunnel.quickLiftKPerW(), tunnel.airTimeConstantS(), dtS);
+        double lift = lagged(liftK, airLift, SENSOR_LAG_S, dtS);
+        double recent = StrictMath.max(lift, lagged(recentLiftK, 0, RECENT_S, dtS));
+        double baseC = inside.middleC() - lift;
+        if (!known) {
+            return new HeatTrace(true, airLift, lift, recent, baseC, baseC, 0, 0);
+        }
+        double fast = lagged(fastC, baseC, FAST_S, dtS);
+        double unexplainedK = fast - slowC;
+        boolean missing = lift >= LEAST_LIFT_K && unexplainedK <= -SHARE * lift;
+        boolean surplus = commandedW <= 0 && recent >= LEAST_LIFT_K && unexplainedK >= SHARE * recent;
+        double slow = missing || surplus ? slowC : lagged(slowC, baseC, SLOW_S, dtS);
+        return new HeatTrace(
+                true,
+                airLift,
+                lift,
+                recent,
+                fast,
+                slow,
+                missing ? missingForS + dtS : 0,
+                surplus ? surplusForS + dtS : 0);
+    }
+
+    boolean heatMissing() {
+        return missingForS >= CONFIRM_MISSING_S;
+    }
+
+    boolean heatStays() {
+        return surplusForS >= CONFIRM_SURPLUS_S;
+    }
+
+    private static double lagged(double was, double towards, double timeConstantS, double dtS) {
+        return was + (towards - was) * dtS / (timeConstantS + dtS);
+    }
+}
