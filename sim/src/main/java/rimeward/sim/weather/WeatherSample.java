@@ -28,4 +28,19 @@ public record WeatherSample(
         Limits.require("globalRadiationWPerM2", globalRadiationWPerM2, 0, 1500);
         Limits.require("skyC", skyC, -100, 60);
     }
+
+    /** The weather at a place and time of which no radiation was recorded: sun and sky come from cloud, air and vapour. */
+    static WeatherSample withoutRecordedSun(
+            Place place,
+            long epochS,
+            double outsideAirC,
+            double vapourPa,
+            double windMPerS,
+            double pressurePa,
+            double cloudFraction) {
+        double elevationDeg = Sun.at(epochS).from(place).apparentElevationDeg(pressurePa, outsideAirC);
+        double sunWPerM2 = Sunshine.clearWPerM2(elevationDeg) * Sunshine.throughCloud(cloudFraction);
+        double skyC = Sky.skyC(outsideAirC, vapourPa, cloudFraction);
+        return new WeatherSample(outsideAirC, vapourPa, windMPerS, pressurePa, cloudFraction, sunWPerM2, skyC);
+    }
 }

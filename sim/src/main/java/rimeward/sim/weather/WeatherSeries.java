@@ -1,6 +1,7 @@
 package rimeward.sim.weather;
 
 import java.util.List;
+import rimeward.air.MoistAir;
 
 /**
  * Immutable weather at equal steps of time, safe to share between threads; each reader takes its own {@link WeatherCursor}.
@@ -13,8 +14,6 @@ import java.util.List;
 public final class WeatherSeries {
     /** Ten minutes: the step to which importers and recipes bring their weather. */
     public static final int USUAL_STEP_S = 600;
-
-    private static final double WATER_TO_AIR_MASS = 0.621945; // ratio of molar masses, ASHRAE Fundamentals 2017 ch. 1
 
     final double[] outsideAirC;
     final double[] vapourPa;
@@ -67,10 +66,15 @@ public final class WeatherSeries {
         return of("made: constant weather", startEpochS, lengthS, List.of(always, always));
     }
 
+    /** The first whole {@link #USUAL_STEP_S} at or after a time. */
+    static long usualStepFrom(long epochS) {
+        return -Math.floorDiv(-epochS, (long) USUAL_STEP_S) * USUAL_STEP_S;
+    }
+
     private void put(int i, WeatherSample s) {
         outsideAirC[i] = s.outsideAirC();
         vapourPa[i] = s.vapourPa();
-        humidityKgPerKg[i] = WATER_TO_AIR_MASS * s.vapourPa() / (s.pressurePa() - s.vapourPa());
+        humidityKgPerKg[i] = MoistAir.humidityRatioKgPerKg(s.vapourPa(), s.pressurePa());
         windMPerS[i] = s.windMPerS();
         pressurePa[i] = s.pressurePa();
         cloudFraction[i] = s.cloudFraction();

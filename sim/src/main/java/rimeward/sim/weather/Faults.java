@@ -1,0 +1,40 @@
+package rimeward.sim.weather;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers what is wrong with one file, so that its owner hears everything at once (but not the same thing ten thousand times). */
+final class Faults {
+    private static final int TOLD = 20;
+
+    private final Path file;
+    private final List<String> sentences = new ArrayList<>();
+    private int more;
+
+    Faults(Path file) {
+        this.file = file;
+    }
+
+    void add(String sentence) {
+        if (sentences.size() < TOLD) {
+            sentences.add(file + ": " + sentence);
+        } else {
+            more++;
+        }
+    }
+
+    void add(int line, String sentence) {
+        add("line " + line + ", " + sentence);
+    }
+
+    void throwIfAny() throws WeatherFileException {
+        if (sentences.isEmpty()) {
+            return;
+        }
+        if (more > 0) {
+            sentences.add(file + ": and " + more + " more faults");
+        }
+        throw new WeatherFileException(sentences);
+    }
+}

@@ -1,0 +1,181 @@
+package rimeward.sim.weather;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Reads recorded weather: tables with a header, described by a {@link ColumnMap} or by themselves, and EPW files. Values that cannot be true are rejected and
+ * counted, gaps up to a stated length are bridged, and the {@link ImportReport} accounts for every row and value; a longer gap, or anything that is
+ * not understood, is a fault of the file.
+ */
+public final class WeatherImporter {
+    private static final int LONGEST_DAY_S = 25 * 3600; // of a zone that sets its clocks back
+    private static final int REJECTED_ONE_IN = 20;
+
+    private final Path file;
+    private final Span span;
+    private final Faults faults;
+
+    private WeatherImporter(Path file, Span span) {
+        this.file = file;
+        this.span = span;
+        this.faults = new Faults(file);
+    }
+
+    /**
+     * Reads a file that explains itself: an {@code .epw} file, which also tells its place, or a table with a column {@code time} in ISO form (UTC unless
+     * it states an offset) and columns named by quantity and unit, such as {@code air °C}.
+     */
+    public static Imported read(Path file, Place place, Span span) throws WeatherFileException {
+        var importer = new WeatherImporter(file, span);
+        if (file.toString().toLowerCase(Locale.ROOT).endsWith(".epw")) {
+            return importer.read(Epw.read(file, importer.faults));
+        }
+        List<CsvLine> lines = importer.lines(',');
+        return importer.read(lines, importer.ofHeader(lines.get(0).cells()), place);
+    }
+
+    /** Reads a table as a column map tells. */
+    public static Imported read(Path file, ColumnMap map, Place place, Span span) throws WeatherFileException {
+        var importer = new WeatherImporter(file, span);
+        return importer.read(importer.lines(map.separator), map, place);
+    }
+
+    private List<CsvLine> lines(char separator) throws WeatherFileException {
+        List<CsvLine> lines = CsvLine.readAll(file, separator, faults);
+        faults.throwIfAny();
+        if (lines.size() < 2) {
+            faults.add("holds no rows; it needs a header and a row for each time");
+        }
+        faults.throwIfAny();
+        return lines;
+    }
+
+    private ColumnMap ofHeader(List<String> header) throws WeatherFileException {
+        try {
+            return ColumnMap.ofHeader(header);
+        } catch (IllegalArgumentException e) {
+            faults.add("line 1, the header: " + e.getMessage());
+            faults.throwIfAny();
+            throw e;
+        }
+    }
+
+    private Imported read(Epw epw) throws WeatherFileException {
+        faults.throwIfAny();
+        return read(epw.lines(), Epw.map(epw.zone()), epw.place());
+    }
+
+    private Imported read(List<CsvLine> lines, ColumnMap map, Place place) throws WeatherFileException {
+        var table = new Table(lines.get(0).cells(), map, span, faults);
+        requireEnough(map);
+        faults.throwIfAny();
+        lines.subList(1, lines.size()).forEach(table::read);
+        faults.throwIfAny();
+        table.columns.values().forEach(column -> judge(column, map));
+        faults.throwIfAny();
+        var assembly = new Assembly(table.columns, place, map.assumed);
+        var series = assembly.series(provenance(map), wanted(assembly.known()));
+        faults.throwIfAny();
+        return new Imported(series, report(table, assembly));
+    }
+
+    private void requireEnough(ColumnMap map) {
+        requireOneOf(map, Quantity.AIR, Quantity.LOWEST_AIR);
+        if (map.daily()) {
+            requireOneOf(map, Quantity.LOWEST_AIR);
+            requireOneOf(map, Quantity.HIGHEST_AIR);
+        } else {
+            requireOneOf(map, Quantity.DEW_POINT, Quantity.HUMIDITY);
+        }
+        requireOneOf(map, Quantity.WIND);
+        requireOneOf(map, Quantity.CLOUD);
+    }
+
+    private void requireOneOf(ColumnMap map, Quantity... quantities) {
+        for (Quantity quantity : quantities) {
+            if (map.has(quantity) || map.assumed.containsKey(quantity)) {
+                return;
+            }
+        }
+        String remedy = quantities[0].canBeAssumed() ? "name its column, or assume a value" : "name its column";
+        String alternative = quantities.length > 1 ? " (or " + quantities[1].key() + ")" : "";
+        faults.add("tells no " + quantities[0].key() + alternative + "; " + remedy);
+    }
+
+    /** Spikes, too many rejections, too long gaps. */
+    private void judge(ColumnReader column, ColumnMap map) {
+        column.rejectSpikes();
+        var readings = column.readings();
+        String name = "column " + column.column.name();
+        if (column.rejected() * REJECTED_ONE_IN > readings.size() + column.rejected()) {
+            faults.add(name + ": " + column.rejected() + " of " + (readings.size() + column.rejected())
+                    + " values cannot be true, first " + column.firstRejection() + "; the limit is one in "
+                    + REJECTED_ONE_IN
+                    + "; is the unit right?");
+        } else if (readings.size() < 2) {
+            faults.add(
+                    name + ": fewer than two usable values in the time asked for; check the row filter and the time");
+        }
+        int statedS = map.longestGapS * column.column.quantity().patience();
+        int limitS = map.daily() ? Math.max(statedS, LONGEST_DAY_S) : statedS;
+        for (int i = 1; i < readings.size(); i++) {
+            requireNear(name, readings.get(i - 1), readings.get(i), limitS);
+        }
+    }
+
+    private void requireNear(String name, ColumnReader.Reading before, ColumnReader.Reading after, int limitS) {
+        long gapS = after.epochS() - before.epochS();
+        boolean matters = after.epochS() > span.fromEpochS() && before.epochS() < span.untilEpochS();
+        if (gapS > limitS && matters) {
+            faults.add(String.format(
+                    Locale.ROOT,
+                    "lines %d to %d, %s: no usable value for %.1f h from %s; the limit is %.1f h; fill the gap, allow a longer one, or"
+                            + " ask for a time without it",
+                    before.line(),
+                    after.line(),
+                    name,
+                    gapS / 3600.0,
+                    TimeColumns.utc(before.epochS()),
+                    limitS / 3600.0));
+        }
+    }
+
+    private Span wanted(Span known) throws WeatherFileException {
+        if (!span.equals(Span.ALL)
+                && (known.fromEpochS() > span.fromEpochS() || known.untilEpochS() < span.untilEpochS())) {
+            faults.add("is complete from " + TimeColumns.utc(known.fromEpochS()) + " to "
+                    + TimeColumns.utc(known.untilEpochS())
+                    + ", but asked for from " + TimeColumns.utc(span.fromEpochS()) + " to "
+                    + TimeColumns.utc(span.untilEpochS()) + "; ask for a time within");
+        }
+        faults.throwIfAny();
+        return span.equals(Span.ALL) ? known : span;
+    }
+
+    private String provenance(ColumnMap map) {
+        return map.daily()
+                ? "recorded daily extremes of " + file.getFileName() + ", brought to hours by Parton & Logan (1981)"
+                : "recorded: " + file.getFileName();
+    }
+
+    private ImportReport report(Table table, Assembly assembly) {
+        var notes = new ArrayList<>(assembly.notes);
+        if (!table.unused().isEmpty()) {
+            notes.add("columns not used: " + String.join(", ", table.unused()));
+        }
+        long usualStepS = table.usualStepS();
+        return new ImportReport(
+                file.toString(),
+                table.rows,
+                table.rowsOfOthers,
+                table.rowsOutside,
+                table.rowsRepeated,
+                table.columns.values().stream()
+                        .map(column -> column.report(usualStepS))
+                        .toList(),
+                List.copyOf(notes));
+    }
+}
