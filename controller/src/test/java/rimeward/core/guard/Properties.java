@@ -1,0 +1,138 @@
+package rimeward.core.guard;
+
+import java.util.EnumSet;
+import java.util.Set;
+import rimeward.core.decision.Cause;
+import rimeward.core.judgement.Inside;
+import rimeward.core.watch.Delivery;
+import rimeward.site.Drying;
+import rimeward.site.Machine;
+import rimeward.site.RelaySet;
+import rimeward.site.Role;
+import rimeward.site.Site;
+
+/**
+ * The properties of one guard step, written down a second time and in other words than the guard's own code. Only still air
+ * is used, so the band is floor + margin to floor + margin + differential.
+ */
+final class Properties {
+    private static final Set<Cause> MAY_CUT_SHORT = EnumSet.of(
+            Cause.TOO_HOT,
+            Cause.TOO_HOT_UNSEEN,
+            Cause.OVERLOAD,
+            Cause.TANK_FULL,
+            Cause.TOO_COLD_FOR_DRYER,
+            Cause.DRYER_BLIND,
+            Cause.DRYER_RESTS);
+
+    private final Site site;
+    private final double onC;
+    private final double offC;
+
+    Properties(Site site) {
+        this.site = site;
+        onC = site.floorC() + site.targets().guardMarginK();
+        offC = onC + site.targets().differentialK();
+    }
+
+    void check(GuardState was, GuardSearch.Input input, Guarded word) {
+        for (int i = 0; i < site.machines().size(); i++) {
+            rests(was, input, word, i);
+            explained(was, input, word, i);
+        }
+        noGap(was, input, word);
+        circuit(was, input, word);
+        hot(was, input, word);
+        lostHeat(was, input, word);
+    }
+
+    private boolean needed(GuardState was, Inside.Seen seen) {
+        return seen.coldestC() <= onC || (was.needed() && seen.coldestC() < offC);
+    }
+
+    private boolean isHot(GuardState was, Inside inside) {
+        if (inside instanceof Inside.Seen seen) {
+            return seen.hottestC() >= site.targets().hotC()
+                    || (was.hot() && seen.hottestC() >= site.targets().hotC() - 1);
+        }
+        return ((Inside.Unseen) inside).tooHot();
+    }
+
+    private void noGap(GuardState was, GuardSearch.Input input, Guarded word) {
+        if (input.inside() instanceof Inside.Seen seen && needed(was, seen) && !isHot(was, seen)) {
+            boolean heater = word.closed().meets(site.heaterStages());
+            boolean dryer =
+                    word.closed().and(was.closed()).meets(site.dryerRelay()) && input.dryerSeen() == Delivery.GIVING;
+            require(heater || dryer, "P2 gap", was, input, word);
+            require(word.holder() == (heater ? Holder.HEATER : Holder.DRYER), "P2 holder", was, input, word);
+        }
+    }
+
+    private void circuit(GuardState was, GuardSearch.Input input, Guarded word) {
+        double loadW = site.ratedW(word.closed());
+        if (site.drying() instanceof Drying.Dryer dryer && !word.closed().meets(site.dryerRelay())) {
+            int place = site.heater().stages().size();
+            boolean runsOn = was.closed().has(place)
+                    || was.clocks().get(place).sinceSwitchS() + GuardSearch.DT_S < dryer.runOnS();
+            loadW += runsOn ? dryer.fanW() : 0;
+        }
+        require(loadW <= site.circuit().limitW(), "P3 circuit " + loadW + " W", was, input, word);
+    }
+
+    private void hot(GuardState was, GuardSearch.Input input, Guarded word) {
+        if (isHot(was, input.inside())) {
+            RelaySet heat = site.heaterStages().or(site.dryerRelay());
+            require(!word.closed().meets(heat), "P5 heat above the hot limit", was, input, word);
+        }
+    }
+
+    /** P6: when the heater is seen not to give, every stage is tried, as far as the circuit bears it. */
+    private void lostHeat(GuardState was, GuardSearch.Input input, Guarded word) {
+        boolean lost = was.closed().meets(site.heaterStages()) && input.heaterSeen() == Delivery.NOT_GIVING;
+        if (lost && input.inside() instanceof Inside.Seen seen && needed(was, seen) && !isHot(was, seen)) {
+            for (int i = 0; i < site.heater().stages().size(); i++) {
+                Cause why = word.reasons().get(i).cause();
+                boolean excused = why == Cause.OVERLOAD || why == Cause.STAGGER;
+                require(word.closed().has(i) || excused, "P6 stage not tried", was, input, word);
+            }
+        }
+    }
+
+    private void rests(GuardState was, GuardSearch.Input input, Guarded word, int i) {
+        Machine machine = site.machines().get(i);
+        double sinceSwitchS = was.clocks().get(i).sinceSwitchS() + GuardSearch.DT_S;
+        double sinceStartS = was.clocks().get(i).sinceStartS() + GuardSearch.DT_S;
+        boolean started = !was.closed().has(i) && word.closed().has(i);
+        boolean stopped = was.closed().has(i) && !word.closed().has(i);
+        Cause why = word.reasons().get(i).cause();
+        if (stopped && !MAY_CUT_SHORT.contains(why)) {
+            require(sinceSwitchS >= machine.minOnS(), "P4 run cut short", was, input, word);
+            require(
+                    machine.role() != Role.HEATER_STAGE || sinceStartS + machine.minRestS() >= machine.startSpacingS(),
+                    "P7 no start in hand",
+                    was,
+                    input,
+                    word);
+        }
+        boolean early = sinceSwitchS < machine.minRestS() || sinceStartS < machine.startSpacingS();
+        if (started && early) {
+            boolean forFloor =
+                    machine.role() == Role.HEATER_STAGE && word.next().needed();
+            require(forFloor, "P4/P7 started too soon", was, input, word);
+        }
+    }
+
+    private void explained(GuardState was, GuardSearch.Input input, Guarded word, int i) {
+        boolean overruled = word.closed().has(i) != input.wish().has(i);
+        require(overruled == word.overruled().has(i), "P8 overruled set", was, input, word);
+        if (overruled) {
+            require(word.reasons().get(i).cause() != Cause.ASKED, "P8 no reason", was, input, word);
+        }
+    }
+
+    private static void require(boolean holds, String property, Object was, Object input, Guarded word) {
+        if (!holds) {
+            throw new AssertionError(property + "\n  was   " + was + "\n  input " + input + "\n  word  " + word);
+        }
+    }
+}
