@@ -26,7 +26,7 @@ final class MapTest {
             core.tunnel       | core.judgement air site
             core.watch        | core.judgement core.reading core.tunnel air site
             core.outlook      | core.tunnel core.judgement air site
-            core.decision     | core.judgement core.tunnel core.watch core.outlook site
+            core.decision     | core.judgement core.tunnel core.watch core.outlook air site
             core.guard        | core.decision core.judgement core.watch core.tunnel site
             core              | core.* site
             alert             | core.* site
