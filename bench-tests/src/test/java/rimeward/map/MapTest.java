@@ -48,8 +48,8 @@ final class MapTest {
             sim.device        | port core.reading core.guard site sim.world sim.fault
             sim.law           | core.decision core.judgement site
             sim.check         | sim.world site
-            sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check service port record alert
-            sim.report        | sim.run
+            sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check service port record alert core.* adapter.config air site
+            sim.report        | sim.run sim.check core.decision core.guard core.judgement alert site
             sim.app           | sim.run sim.report
             """;
 

@@ -7,5 +7,7 @@ public enum Holder {
     HEATER,
     DRYER,
     /** It is needed and may not be held: the air is above the hot limit, or a sensor says so. */
-    BARRED
+    BARRED,
+    /** It is needed and nobody carries it: a gap. The guard never lets that stand; a law that runs without it may. */
+    NOBODY
 }
