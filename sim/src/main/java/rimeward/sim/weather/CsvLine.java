@@ -15,24 +15,26 @@ import java.util.List;
 record CsvLine(int number, List<String> cells) {
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-    /** All lines but empty ones and {@code # comments}; empty, with a fault, if the file cannot be read. */
+    /** All lines but empty ones and {@code # comments}; none, with a fault, if the file cannot be read. */
     static List<CsvLine> readAll(Path file, char separator, Faults faults) {
-        List<String> texts = readText(file, faults);
+        return split(readText(file, faults), separator);
+    }
+
+    static List<CsvLine> split(List<String> texts, char separator) {
         var lines = new ArrayList<CsvLine>();
         for (int i = 0; i < texts.size(); i++) {
-            String text = i == 0 && texts.get(0).startsWith(BYTE_ORDER_MARK)
-                    ? texts.get(0).substring(1)
-                    : texts.get(i);
+            String text = texts.get(i);
             if (!text.isBlank() && !text.startsWith("#")) {
-                lines.add(new CsvLine(i + 1, split(text, separator)));
+                lines.add(new CsvLine(i + 1, cells(text, separator)));
             }
         }
         return lines;
     }
 
-    private static List<String> readText(Path file, Faults faults) {
+    /** The file's lines; none, with a fault, if it cannot be read. */
+    static List<String> readText(Path file, Faults faults) {
         try {
-            return Files.readAllLines(file, StandardCharsets.UTF_8);
+            return withoutMark(Files.readAllLines(file, StandardCharsets.UTF_8));
         } catch (NoSuchFileException e) {
             faults.add("there is no such file; check its name and where it is looked for");
         } catch (CharacterCodingException e) {
@@ -43,7 +45,16 @@ record CsvLine(int number, List<String> cells) {
         return List.of();
     }
 
-    private static List<String> split(String text, char separator) {
+    private static List<String> withoutMark(List<String> texts) {
+        if (texts.isEmpty() || !texts.get(0).startsWith(BYTE_ORDER_MARK)) {
+            return texts;
+        }
+        var clean = new ArrayList<>(texts);
+        clean.set(0, texts.get(0).substring(BYTE_ORDER_MARK.length()));
+        return clean;
+    }
+
+    private static List<String> cells(String text, char separator) {
         var cells = new ArrayList<String>();
         var cell = new StringBuilder();
         boolean quoted = false;

@@ -28,13 +28,17 @@ final class Faults {
         add("line " + line + ", " + sentence);
     }
 
-    void throwIfAny() throws WeatherFileException {
-        if (sentences.isEmpty()) {
-            return;
-        }
+    List<String> sentences() {
+        var all = new ArrayList<>(sentences);
         if (more > 0) {
-            sentences.add(file + ": and " + more + " more faults");
+            all.add(file + ": and " + more + " more faults");
         }
-        throw new WeatherFileException(sentences);
+        return all;
+    }
+
+    void throwIfAny() throws WeatherFileException {
+        if (!sentences.isEmpty()) {
+            throw new WeatherFileException(sentences());
+        }
     }
 }

@@ -25,50 +25,57 @@ public final class WeatherImporter {
     }
 
     /**
-     * Reads a file that explains itself: an {@code .epw} file, which also tells its place, or a table with a column {@code time} in ISO form (UTC unless
-     * it states an offset) and columns named by quantity and unit, such as {@code air °C}.
+     * Reads a file that explains itself: an {@code .epw} file, or a table that tells its place in a comment and whose columns are {@code time}, in ISO
+     * form (UTC unless it states an offset), and others named by quantity and unit, such as {@code air °C}. See {@code config/weather/README.md}.
      */
-    public static Imported read(Path file, Place place, Span span) throws WeatherFileException {
+    public static Imported read(Path file, Span span) throws WeatherFileException {
         var importer = new WeatherImporter(file, span);
         if (file.toString().toLowerCase(Locale.ROOT).endsWith(".epw")) {
-            return importer.read(Epw.read(file, importer.faults));
+            var epw = Epw.read(file, importer.faults);
+            return importer.read(epw.lines(), Epw.map(epw.zone()), epw.place());
         }
-        List<CsvLine> lines = importer.lines(',');
-        return importer.read(lines, importer.ofHeader(lines.get(0).cells()), place);
+        List<String> texts = CsvLine.readText(file, importer.faults);
+        importer.faults.throwIfAny();
+        return importer.readSelfDescribed(texts, Place.in(texts, importer.faults));
+    }
+
+    /** Reads a table whose columns are named by quantity and unit, but whose place is stated elsewhere. */
+    public static Imported read(Path file, Place place, Span span) throws WeatherFileException {
+        var importer = new WeatherImporter(file, span);
+        return importer.readSelfDescribed(CsvLine.readText(file, importer.faults), place);
     }
 
     /** Reads a table as a column map tells. */
     public static Imported read(Path file, ColumnMap map, Place place, Span span) throws WeatherFileException {
         var importer = new WeatherImporter(file, span);
-        return importer.read(importer.lines(map.separator), map, place);
+        return importer.read(CsvLine.readAll(file, map.separator, importer.faults), map, place);
     }
 
-    private List<CsvLine> lines(char separator) throws WeatherFileException {
-        List<CsvLine> lines = CsvLine.readAll(file, separator, faults);
+    private Imported readSelfDescribed(List<String> texts, Place place) throws WeatherFileException {
+        List<CsvLine> lines = CsvLine.split(texts, ',');
+        requireRows(lines);
+        return read(lines, ofHeader(lines.get(0)), place);
+    }
+
+    private void requireRows(List<CsvLine> lines) throws WeatherFileException {
         faults.throwIfAny();
         if (lines.size() < 2) {
             faults.add("holds no rows; it needs a header and a row for each time");
         }
         faults.throwIfAny();
-        return lines;
     }
 
-    private ColumnMap ofHeader(List<String> header) throws WeatherFileException {
+    private ColumnMap ofHeader(CsvLine header) throws WeatherFileException {
         try {
-            return ColumnMap.ofHeader(header);
+            return ColumnMap.ofHeader(header.cells());
         } catch (IllegalArgumentException e) {
-            faults.add("line 1, the header: " + e.getMessage());
-            faults.throwIfAny();
-            throw e;
+            faults.add(header.number(), "the header: " + e.getMessage());
+            throw new WeatherFileException(faults.sentences());
         }
     }
 
-    private Imported read(Epw epw) throws WeatherFileException {
-        faults.throwIfAny();
-        return read(epw.lines(), Epw.map(epw.zone()), epw.place());
-    }
-
     private Imported read(List<CsvLine> lines, ColumnMap map, Place place) throws WeatherFileException {
+        requireRows(lines);
         var table = new Table(lines.get(0).cells(), map, span, faults);
         requireEnough(map);
         faults.throwIfAny();
