@@ -46,8 +46,8 @@ final class MapTest {
             sim.fault         |
             sim.world         | sim.physics sim.weather sim.fault
             sim.device        | port core.reading core.guard site sim.world sim.fault
-            sim.law           | core.decision core.judgement site
-            sim.check         | sim.world site
+            sim.law           | core.decision core.judgement core.outlook site
+            sim.check         | core.decision core.judgement site
             sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check service port record alert core.* adapter.config air site
             sim.report        | sim.run sim.check core.decision core.guard core.judgement alert site
             sim.app           | sim.run sim.report

@@ -1,0 +1,85 @@
+package rimeward.sim.check;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import rimeward.core.decision.Cause;
+import rimeward.core.decision.Reason;
+import rimeward.site.Machine;
+import rimeward.site.RelaySet;
+import rimeward.site.Role;
+import rimeward.site.Site;
+
+/**
+ * P4. Every machine gets its shortest run and rest. The floor may cut a heater's rest short; limits that keep people and machines from
+ * harm may cut any run short; a dryer's or fan's rest is never cut.
+ */
+final class RestRule {
+    private static final long LONG_AGO_S = -1_000_000_000_000L;
+
+    private static final Set<Cause> CUT_A_HEATERS_REST =
+            Set.of(Cause.NO_GAP, Cause.FLOOR_NEAR, Cause.HEAT_LOST, Cause.BLIND_CYCLE);
+
+    private static final Set<Cause> CUT_A_RUN = Set.of(
+            Cause.TOO_HOT,
+            Cause.TOO_HOT_UNSEEN,
+            Cause.OVERLOAD,
+            Cause.STAGGER,
+            Cause.TANK_FULL,
+            Cause.TOO_COLD_FOR_DRYER,
+            Cause.DRYER_RESTS,
+            Cause.DRYER_BLIND,
+            Cause.BLIND_CYCLE);
+
+    private final Log log = new Log(Property.P4_REST);
+    private final Site site;
+    private final long[] changedEpochS;
+    private RelaySet was = RelaySet.none();
+
+    RestRule(Site site) {
+        this.site = site;
+        changedEpochS = new long[site.machines().size()];
+        Arrays.fill(changedEpochS, LONG_AGO_S);
+    }
+
+    /** To be called when relays changed. Without mains they fall open, and nobody decided that. */
+    void switched(Facts now, List<Reason> reasons) {
+        for (int i = 0; i < changedEpochS.length; i++) {
+            if (was.has(i) != now.closed.has(i)) {
+                if (now.powered) {
+                    judge(now, i, reasons.get(i).cause());
+                }
+                changedEpochS[i] = now.epochS;
+            }
+        }
+        was = now.closed;
+    }
+
+    private void judge(Facts now, int machine, Cause cause) {
+        Machine what = site.machines().get(machine);
+        boolean starts = now.closed.has(machine);
+        long sinceS = now.epochS - changedEpochS[machine];
+        double leastS = starts ? what.minRestS() : what.minOnS();
+        boolean allowed = starts
+                ? what.role() == Role.HEATER_STAGE && CUT_A_HEATERS_REST.contains(cause)
+                : CUT_A_RUN.contains(cause);
+        if (sinceS < leastS && !allowed) {
+            log.found(
+                    now,
+                    () -> String.format(
+                            Locale.ROOT,
+                            "%s was %s after %d s, sooner than %.0f s, for %s",
+                            what.id(),
+                            starts ? "started" : "stopped",
+                            sinceS,
+                            leastS,
+                            cause));
+        }
+    }
+
+    Optional<Breach> breach() {
+        return log.breach();
+    }
+}

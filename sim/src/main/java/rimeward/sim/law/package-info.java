@@ -1,0 +1,8 @@
+/**
+ * Rival laws to compare with: what a grower has without Rimeward. They run without the guard. May import {@code core.decision},
+ * {@code core.judgement}, {@code core.outlook} and {@code site}.
+ */
+@NullMarked
+package rimeward.sim.law;
+
+import org.jspecify.annotations.NullMarked;

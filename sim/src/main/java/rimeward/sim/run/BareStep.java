@@ -1,0 +1,106 @@
+package rimeward.sim.run;
+
+import rimeward.core.ControlCycle;
+import rimeward.core.ControlState;
+import rimeward.core.ControlStep;
+import rimeward.core.Outcome;
+import rimeward.core.Stepped;
+import rimeward.core.decision.ControlLaw;
+import rimeward.core.decision.Decision;
+import rimeward.core.decision.FloorBand;
+import rimeward.core.decision.Situation;
+import rimeward.core.guard.GuardState;
+import rimeward.core.guard.Guarded;
+import rimeward.core.guard.Holder;
+import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Judge;
+import rimeward.core.judgement.JudgeState;
+import rimeward.core.judgement.Judged;
+import rimeward.core.outlook.Outlook;
+import rimeward.core.reading.Frame;
+import rimeward.core.tunnel.TunnelModel;
+import rimeward.core.watch.Deliveries;
+import rimeward.core.watch.Delivery;
+import rimeward.core.watch.EffectWatch;
+import rimeward.core.watch.WatchState;
+import rimeward.core.watch.Watched;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+/**
+ * One tick of a law without the guard: judge, watch, decide, and what the law wishes is done. For rivals only, which are what a grower
+ * has without Rimeward. The holder is still told honestly.
+ */
+final class BareStep implements ControlStep {
+    private final Site site;
+    private final ControlLaw law;
+    private final TunnelModel tunnel;
+    private final Judge judge;
+    private final EffectWatch watch;
+
+    BareStep(Site site, ControlLaw law) {
+        this.site = site;
+        this.law = law;
+        tunnel = TunnelModel.assumed(site.tunnel());
+        judge = new Judge(site);
+        watch = new EffectWatch(site);
+    }
+
+    @Override
+    public ControlState start() {
+        return new ControlState(
+                0, JudgeState.start(site), WatchState.start(site), law.start(site), GuardState.start(site), 0);
+    }
+
+    @Override
+    public Stepped step(ControlState before, Frame frame, Outlook outlook) {
+        double dtS = (frame.tick().elapsedMs() - before.elapsedMs()) / 1000.0;
+        ControlState was = dtS > ControlCycle.OUTAGE_S ? afterOutage(before) : before;
+        Judged judged = judge.judge(was.judge(), frame, dtS);
+        RelaySet closed = was.guard().closed();
+        Watched watched =
+                watch.watch(was.watch(), judged.judgement(), frame.senses().powersW(), closed, tunnel, dtS);
+        Situation now = new Situation(site, dtS, judged.judgement(), outlook, tunnel, closed, watched.deliveries());
+        Decision decision = law.decide(now, was.law());
+        Guarded done = asWished(was.guard(), decision, now);
+        ControlState next = new ControlState(
+                frame.tick().elapsedMs(), judged.next(), watched.next(), decision.next(), done.next(), 0);
+        return new Stepped(new Outcome(frame, judged.judgement(), watched.deliveries(), outlook, decision, done), next);
+    }
+
+    private ControlState afterOutage(ControlState was) {
+        return new ControlState(
+                was.elapsedMs(),
+                JudgeState.start(site),
+                WatchState.start(site),
+                was.law(),
+                was.guard().withAllOpen(),
+                0);
+    }
+
+    private Guarded asWished(GuardState was, Decision decision, Situation now) {
+        RelaySet wish = decision.wish();
+        boolean needed = now.judgement().inside() instanceof Inside.Seen seen
+                ? FloorBand.of(site, tunnel, seen).needed(seen.coldestC(), was.needed())
+                : was.needed();
+        GuardState next = new GuardState(
+                wish,
+                was.clocks(),
+                needed,
+                was.hot(),
+                was.dryerTooCold(),
+                was.dryerRestLeftS(),
+                was.sinceAnyStartS(),
+                was.blindPhaseS());
+        Holder holder = needed ? holder(wish, now.deliveries()) : Holder.NOT_NEEDED;
+        return new Guarded(wish, RelaySet.none(), decision.reasons(), holder, next);
+    }
+
+    private Holder holder(RelaySet closed, Deliveries deliveries) {
+        if (closed.meets(site.heaterStages())) {
+            return Holder.HEATER;
+        }
+        boolean dryerGives = closed.meets(site.dryerRelay()) && deliveries.any(site.dryerRelay(), Delivery.GIVING);
+        return dryerGives ? Holder.DRYER : Holder.NOBODY;
+    }
+}
