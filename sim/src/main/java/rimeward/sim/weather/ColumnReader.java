@@ -1,9 +1,11 @@
 package rimeward.sim.weather;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -65,19 +67,23 @@ final class ColumnReader {
         return NUMBER.matcher(cell).matches();
     }
 
-    /** Whether the last value read stood on this line. */
-    boolean endsOn(int line) {
-        return !readings.isEmpty() && last().line() == line;
-    }
-
-    Reading last() {
-        return readings.get(readings.size() - 1);
-    }
-
-    /** Takes back the last value. */
-    void rejectLast(String why) {
-        Reading last = readings.remove(readings.size() - 1);
-        reject(last.line(), last.value(), why);
+    /** Takes out values above those of another column on the same line. */
+    void rejectAbove(ColumnReader other) {
+        Map<Integer, Double> highest = new HashMap<>();
+        other.readings.forEach(reading -> highest.put(reading.line(), reading.value()));
+        var kept = new ArrayList<Reading>();
+        for (Reading here : readings) {
+            Double limit = highest.get(here.line());
+            if (limit == null || here.value() <= limit) {
+                kept.add(here);
+            } else {
+                reject(
+                        here.line(),
+                        here.value(),
+                        "above " + other.column.quantity().key() + " of the same row");
+            }
+        }
+        keep(kept);
     }
 
     /** Takes out single values that leave both their neighbours on the same side. */
@@ -96,6 +102,10 @@ final class ColumnReader {
                 kept.add(here);
             }
         }
+        keep(kept);
+    }
+
+    private void keep(List<Reading> kept) {
         readings.clear();
         readings.addAll(kept);
     }

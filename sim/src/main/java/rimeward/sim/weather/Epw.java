@@ -47,10 +47,10 @@ record Epw(List<CsvLine> lines, Place place, ZoneOffset zone) {
         faults.throwIfAny();
         List<String> location = lines.get(0).cells();
         var place = new Place(
-                number(location, 6, -90, 90, faults),
-                number(location, 7, -180, 180, faults),
-                number(location, 9, -430, 5500, faults));
-        var zone = ZoneOffset.ofTotalSeconds((int) StrictMath.rint(3600 * number(location, 8, -12, 14, faults)));
+                number(location, 7, -90, 90, faults),
+                number(location, 8, -180, 180, faults),
+                number(location, 10, -430, 5500, faults));
+        var zone = ZoneOffset.ofTotalSeconds((int) StrictMath.rint(3600 * number(location, 9, -12, 14, faults)));
         faults.throwIfAny();
         var table = new ArrayList<CsvLine>();
         table.add(new CsvLine(1, FIELDS));

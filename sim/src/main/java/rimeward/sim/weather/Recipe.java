@@ -52,9 +52,9 @@ public record Recipe(
         Limits.require("windMPerS", windMPerS, 0, 15);
     }
 
-    /** An upland winter with frosts: mean 1 °C, fronts of 4 K, clear nights down to about −10 °C. */
+    /** An upland winter with frosts: mean 1 °C, fronts of 3 K, the clearest nights near −10 °C. */
     public static Recipe uplandWinter(Place place, long startEpochS, int days, long seed) {
-        return new Recipe(place, startEpochS, days, seed, 1, 4, 9, 2.5, 0.55, 3);
+        return new Recipe(place, startEpochS, days, seed, 1, 3, 9, 2.5, 0.55, 3);
     }
 
     /** Mild, overcast and nearly saturated: mean 6 °C, hardly any day. */

@@ -122,18 +122,16 @@ final class Table {
         timesEpochS.add(epochS);
         long valuesEpochS = map.daily() ? epochS + DAY_S / 2 : epochS; // a day's values count for its middle
         columns.values().forEach(column -> column.read(line, valuesEpochS, faults));
-        rejectContradictions(line.number());
     }
 
-    /** A dew point cannot be above the air, nor the lowest above the highest. */
-    private void rejectContradictions(int line) {
-        var air = columns.get(map.daily() ? Quantity.HIGHEST_AIR : Quantity.AIR);
+    /** Takes out what cannot be: single spikes, then a dew point above the air, or a lowest above the highest. */
+    void clean() {
+        columns.values().forEach(ColumnReader::rejectSpikes);
+        var highest = columns.get(map.daily() ? Quantity.HIGHEST_AIR : Quantity.AIR);
         for (Quantity lower : List.of(Quantity.DEW_POINT, Quantity.LOWEST_AIR)) {
             var low = columns.get(lower);
-            if (air != null && low != null && air.endsOn(line) && low.endsOn(line)) {
-                if (low.last().value() > air.last().value()) {
-                    low.rejectLast("above " + air.column.quantity().key() + " of the same row");
-                }
+            if (highest != null && low != null) {
+                low.rejectAbove(highest);
             }
         }
     }

@@ -12,6 +12,7 @@ import java.util.Locale;
  */
 public final class WeatherImporter {
     private static final int LONGEST_DAY_S = 25 * 3600; // of a zone that sets its clocks back
+    private static final int REJECTED_ANYHOW = 3; // of a short file that says nothing about its unit
     private static final int REJECTED_ONE_IN = 20;
 
     private final Path file;
@@ -81,6 +82,7 @@ public final class WeatherImporter {
         faults.throwIfAny();
         lines.subList(1, lines.size()).forEach(table::read);
         faults.throwIfAny();
+        table.clean();
         table.columns.values().forEach(column -> judge(column, map));
         faults.throwIfAny();
         var assembly = new Assembly(table.columns, place, map.assumed);
@@ -112,16 +114,14 @@ public final class WeatherImporter {
         faults.add("tells no " + quantities[0].key() + alternative + "; " + remedy);
     }
 
-    /** Spikes, too many rejections, too long gaps. */
+    /** Too many rejections, too long gaps. */
     private void judge(ColumnReader column, ColumnMap map) {
-        column.rejectSpikes();
         var readings = column.readings();
+        int read = readings.size() + column.rejected();
         String name = "column " + column.column.name();
-        if (column.rejected() * REJECTED_ONE_IN > readings.size() + column.rejected()) {
-            faults.add(name + ": " + column.rejected() + " of " + (readings.size() + column.rejected())
-                    + " values cannot be true, first " + column.firstRejection() + "; the limit is one in "
-                    + REJECTED_ONE_IN
-                    + "; is the unit right?");
+        if (column.rejected() > Math.max(REJECTED_ANYHOW, read / REJECTED_ONE_IN)) {
+            faults.add(name + ": " + column.rejected() + " of " + read + " values cannot be true, first "
+                    + column.firstRejection() + "; the limit is one in " + REJECTED_ONE_IN + "; is the unit right?");
         } else if (readings.size() < 2) {
             faults.add(
                     name + ": fewer than two usable values in the time asked for; check the row filter and the time");
