@@ -15,7 +15,7 @@ import java.util.List;
  * @param tickS control tick, s
  * @param seed names the luck of sensors, forecast and faults
  * @param offset the place's offset from UTC, fixed: evenings, tariffs and "02:14" in the scenario mean this clock
- * @param faults what goes wrong and when, one sentence each, in order of time
+ * @param faults what goes wrong and when, in order of time
  */
 public record ScenarioHeader(
         String id,
@@ -27,7 +27,7 @@ public record ScenarioHeader(
         int tickS,
         long seed,
         ZoneOffset offset,
-        List<String> faults) {
+        List<FaultNote> faults) {
     public ScenarioHeader {
         faults = List.copyOf(faults);
     }
