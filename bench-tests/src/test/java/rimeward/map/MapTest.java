@@ -21,6 +21,7 @@ final class MapTest {
     static final String OURS = """
             site              |
             air               |
+            strip             |
             core.reading      | site
             core.judgement    | core.reading air site
             core.tunnel       | core.judgement air site
@@ -49,7 +50,7 @@ final class MapTest {
             sim.law           | core.decision core.judgement core.outlook site
             sim.check         | core.decision core.judgement site
             sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check service port record alert core.* adapter.config air site
-            sim.report        | sim.run sim.check core.decision core.guard core.judgement alert site
+            sim.report        | sim.run sim.check core.guard alert site strip
             sim.app           | sim.run sim.report
             """;
 

@@ -1,0 +1,136 @@
+package rimeward.strip;
+
+import java.util.List;
+import java.util.Locale;
+
+/** A ruled panel with lines. */
+public record PenRow(String title, Scale scale, List<Pen> pens, List<Limit> limits, List<Note> notes, String says)
+        implements Row {
+    private static final double BASELINE_PX = 4;
+    private static final int LETTER_PX = 11;
+
+    public PenRow {
+        pens = List.copyOf(pens);
+        limits = List.copyOf(limits);
+        notes = List.copyOf(notes);
+    }
+
+    @Override
+    public int heightPx() {
+        return scale.heightPx();
+    }
+
+    @Override
+    public void paper(Span span, Markup to) {
+        rules(to);
+        Shapes.stretched(to, scale.heightUnits(), "data-low", plain(scale.low()), "data-high", plain(scale.high()));
+        for (Limit limit : limits) {
+            to.leaf("path", "class", "hatch " + limit.kind(), "d", Hatching.path(span, scale, limit));
+        }
+        for (Pen pen : pens) {
+            to.leaf(
+                    "path",
+                    "class",
+                    "pen " + pen.kind(),
+                    "data-name",
+                    pen.name(),
+                    "data-unit",
+                    pen.unit(),
+                    "data-decimals",
+                    Integer.toString(pen.decimals()),
+                    "d",
+                    Curve.path(span, scale, pen.series()));
+        }
+        to.close();
+        limits.forEach(limit -> limit(limit, to));
+        notes.forEach(note -> note(span, note, to));
+        Shapes.label(to, "title", "6", LETTER_PX + 2, title);
+    }
+
+    private void rules(Markup to) {
+        StringBuilder fine = new StringBuilder();
+        StringBuilder bold = new StringBuilder();
+        for (int i = 1; low(i) < scale.high() - scale.rule() / 2; i++) {
+            (isLabelled(low(i)) ? bold : fine)
+                    .append("M0 ")
+                    .append(scale.units(low(i)))
+                    .append("h")
+                    .append(Span.COLUMNS);
+        }
+        Shapes.stretched(to, scale.heightUnits());
+        to.leaf("path", "class", "fine", "d", fine.toString());
+        to.leaf("path", "class", "bold", "d", bold.toString()).close();
+    }
+
+    private double low(int rule) {
+        return scale.low() + rule * scale.rule();
+    }
+
+    private boolean isLabelled(double value) {
+        double times = value / scale.label();
+        return Math.abs(times - Math.rint(times)) < 1e-6;
+    }
+
+    private void limit(Limit limit, Markup to) {
+        double yPx = scale.px(limit.value());
+        Shapes.level(to, "limit " + limit.kind(), yPx);
+        double besidePx = limit.wrongSide() == Limit.Side.BELOW ? yPx - BASELINE_PX : yPx + LETTER_PX;
+        to.put(
+                "text",
+                limit.text(),
+                "class",
+                "limit-text " + limit.kind(),
+                "x",
+                "100%",
+                "dx",
+                "-6",
+                "y",
+                Shapes.px(besidePx),
+                "text-anchor",
+                "end");
+    }
+
+    private void note(Span span, Note note, Markup to) {
+        double yPx = scale.px(note.value());
+        String x = span.percent(note.epochS());
+        boolean late = span.column(note.epochS()) > Span.COLUMNS * 3 / 5;
+        to.leaf("circle", "class", "ring", "cx", x, "cy", Shapes.px(yPx), "r", "4");
+        boolean low = yPx > heightPx() - 2 * LETTER_PX;
+        to.put(
+                "text",
+                note.text(),
+                "class",
+                "note",
+                "x",
+                x,
+                "dx",
+                late ? "-9" : "9",
+                "y",
+                Shapes.px(low ? yPx - BASELINE_PX : yPx + LETTER_PX + BASELINE_PX),
+                "text-anchor",
+                late ? "end" : "start");
+    }
+
+    @Override
+    public void gutter(Span span, Markup to) {
+        int decimals = scale.label() < 1 ? 1 : 0;
+        for (int i = 0; low(i) < scale.high() + scale.rule() / 2; i++) {
+            double yPx = scale.px(low(i));
+            if (isLabelled(low(i)) && yPx > LETTER_PX && yPx < heightPx() - BASELINE_PX) {
+                Shapes.gutterLabel(to, "scale", yPx + BASELINE_PX, number(low(i), decimals));
+            }
+        }
+    }
+
+    /** For the script. */
+    private static String plain(double value) {
+        return String.format(Locale.ROOT, "%.2f", value);
+    }
+
+    /** With a true minus sign, and no minus before a zero. */
+    private static String number(double value, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
+        boolean isZero = text.chars().allMatch(c -> c == '0' || c == '.');
+        return value < 0 && !isZero ? "\u2212" + text : text;
+    }
+}

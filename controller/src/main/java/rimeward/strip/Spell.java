@@ -1,0 +1,4 @@
+package rimeward.strip;
+
+/** A time during which something lasted. */
+public record Spell(long fromS, long toS) {}
