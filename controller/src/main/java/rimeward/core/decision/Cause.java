@@ -24,7 +24,7 @@ public enum Cause {
     // the guard
     NO_GAP("nobody else holds the floor: the coldest bench, %.1f °C, needs heat below %.1f °C"),
     FLOOR_NEAR("the floor is near: %.1f °C, every stage below %.1f °C"),
-    HEAT_LOST("a heat source does not deliver; trying the others at %.1f °C, floor %.1f °C"),
+    HEAT_LOST("a heater stage does not deliver, so every source is tried: %.1f °C, floor %.1f °C"),
     BLIND_CYCLE("no inside temperature is known: %.0f W by the tunnel model, of %.0f W"),
     TOO_HOT("the air, %.1f °C, is above the hot limit of %.1f °C"),
     TOO_HOT_UNSEEN("a sensor that is not believed reads above the hot limit"),

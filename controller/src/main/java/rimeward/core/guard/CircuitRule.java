@@ -22,21 +22,26 @@ final class CircuitRule {
         vent = site.ventRelay();
     }
 
-    /** Sheds until the load fits: the fan first, then in the cold the dryer, else the heater's higher stages. */
-    void shed(LastWord word, GuardState was, boolean needed, double dtS) {
+    /** Sheds until the load fits: the fan, stages that give nothing, then in the cold the dryer, else the higher stages. */
+    void shed(LastWord word, GuardState was, boolean needed, RelaySet failed, double dtS) {
         double loadW = loadW(word.closed(), was, dtS);
         if (loadW <= limitW) {
             return;
         }
         Reason why = new Reason(Cause.OVERLOAD, loadW, limitW);
         word.forbid(vent, why);
+        shedStages(word, failed, why, was, dtS);
         if (needed) {
             shedIfOver(word, dryer, why, was, dtS);
         }
-        for (int i = site.heater().stages().size() - 1; i >= 0; i--) {
-            shedIfOver(word, RelaySet.of(1 << i), why, was, dtS);
-        }
+        shedStages(word, heater, why, was, dtS);
         shedIfOver(word, dryer, why, was, dtS);
+    }
+
+    private void shedStages(LastWord word, RelaySet which, Reason why, GuardState was, double dtS) {
+        for (int i = site.heater().stages().size() - 1; i >= 0; i--) {
+            shedIfOver(word, which.and(RelaySet.of(1 << i)), why, was, dtS);
+        }
     }
 
     private void shedIfOver(LastWord word, RelaySet self, Reason why, GuardState was, double dtS) {
@@ -66,7 +71,8 @@ final class CircuitRule {
             return;
         }
         double sinceS = was.sinceAnyStartS() + dtS;
-        boolean holderStarts = starting.meets(heater) && !was.closed().meets(heater);
+        boolean holderStarts =
+                starting.meets(heater) && !word.closed().and(was.closed()).meets(heater);
         boolean mayStart = holderStarts || sinceS >= site.circuit().staggerS();
         int first = Integer.lowestOneBit(starting.bits()); // heater stages come first in the site's order
         RelaySet waiting = mayStart ? starting.minus(RelaySet.of(first)) : starting;

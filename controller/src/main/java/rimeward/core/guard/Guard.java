@@ -30,8 +30,6 @@ public final class Guard {
     /** Below this share of the guard margin, and still falling, every stage runs. Own choice. */
     private static final double NEAR_SHARE = 0.4;
 
-    private static final RelaySet FIRST_STAGE = RelaySet.of(1);
-
     private final Site site;
     private final RelaySet heater;
     private final RelaySet dryer;
@@ -79,16 +77,14 @@ public final class Guard {
             word.lock(heater.or(dryer), hotReason(inside));
         }
         boolean needed = blindW > 0;
-        Holder holder = needed ? Holder.HEATER : Holder.NOT_NEEDED;
         if (inside instanceof Inside.Seen seen) {
             FloorBand band = FloorBand.of(site, tunnel, seen);
             needed = band.needed(seen.coldestC(), was.needed());
-            holder = needed ? hold(word, was, seen, band, deliveries) : Holder.NOT_NEEDED;
+            if (needed) {
+                hold(word, was, seen, band, deliveries);
+            }
         }
-        if (hot && needed) {
-            holder = Holder.BARRED;
-        }
-        circuit.shed(word, was, needed, dtS);
+        circuit.shed(word, was, needed, deliveries.failed(), dtS);
         circuit.startOneAtATime(word, was, dtS);
 
         RelaySet closed = word.closed();
@@ -102,7 +98,18 @@ public final class Guard {
                 dryerRestLeftS,
                 started ? 0 : MachineClock.sum(was.sinceAnyStartS(), dtS),
                 inside instanceof Inside.Unseen ? (was.blindPhaseS() + dtS) % BlindCycle.PERIOD_S : 0);
-        return new Guarded(closed, word.overruled(), word.reasons(), holder, next);
+        return new Guarded(closed, word.overruled(), word.reasons(), holder(closed, needed, hot), next);
+    }
+
+    /** Blind, the heater holds the duty through the pauses of its cycle too. */
+    private Holder holder(RelaySet closed, boolean needed, boolean hot) {
+        if (!needed) {
+            return Holder.NOT_NEEDED;
+        }
+        if (hot) {
+            return Holder.BARRED;
+        }
+        return closed.meets(dryer) && !closed.meets(heater) ? Holder.DRYER : Holder.HEATER;
     }
 
     // ---- the hot limit
@@ -151,25 +158,21 @@ public final class Guard {
 
     /**
      * The warm duty is needed: it has a holder in this very tick. The dryer may hold it alone only while a meter shows that
-     * it gives heat and the air is not falling: a dryer that nobody can see is never trusted with the floor.
+     * it gives heat and the floor is not near: a dryer that nobody can see is never trusted with the floor.
      */
-    private Holder hold(LastWord word, GuardState was, Inside.Seen seen, FloorBand band, Deliveries deliveries) {
+    private void hold(LastWord word, GuardState was, Inside.Seen seen, FloorBand band, Deliveries deliveries) {
         double nearC = floorC + NEAR_SHARE * site.targets().guardMarginK();
-        if (deliveries.any(heater.and(was.closed()), Delivery.NOT_GIVING)) {
+        if (!deliveries.failed().isEmpty()) {
             word.demand(heater.or(dryer), new Reason(Cause.HEAT_LOST, seen.coldestC(), floorC));
         } else if (seen.coldestC() <= nearC && seen.slopeKPerS() <= 0) {
             word.demand(heater, new Reason(Cause.FLOOR_NEAR, seen.coldestC(), nearC));
         }
-        if (word.closed().meets(heater)) {
-            return Holder.HEATER;
-        }
-        if (word.closed().and(was.closed()).meets(dryer)
+        boolean dryerHolds = word.closed().and(was.closed()).meets(dryer)
                 && deliveries.any(dryer, Delivery.GIVING)
-                && seen.slopeKPerS() >= 0) {
-            return Holder.DRYER;
+                && seen.coldestC() > nearC;
+        if (!dryerHolds && !word.closed().meets(heater)) {
+            word.demand(RelaySet.of(1), new Reason(Cause.NO_GAP, seen.coldestC(), band.onC()));
         }
-        word.demand(FIRST_STAGE, new Reason(Cause.NO_GAP, seen.coldestC(), band.onC()));
-        return Holder.HEATER;
     }
 
     /** Without eyes the law is not asked about the heater: the tunnel model is. */

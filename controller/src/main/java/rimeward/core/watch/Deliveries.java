@@ -6,9 +6,10 @@ import rimeward.site.RelaySet;
 /**
  * What each machine is seen to do, in the site's order.
  *
+ * @param failed heater stages that lately gave nothing when they should have, and have not been seen to give since
  * @param dryerNotDrying whether the dryer has run for long without drying
  */
-public record Deliveries(List<Delivery> each, boolean dryerNotDrying) {
+public record Deliveries(List<Delivery> each, RelaySet failed, boolean dryerNotDrying) {
     public Delivery of(int machine) {
         return each.get(machine);
     }

@@ -10,10 +10,12 @@ import rimeward.site.Site;
  *
  * @param closed relays at the last tick
  * @param sinceChangeS for each machine, how long its relay has been as it is, s
+ * @param failedLeftS for each machine, how long it still counts as failed, s
  */
-public record WatchState(RelaySet closed, List<Double> sinceChangeS, HeatTrace heat, DryTrace drying) {
+public record WatchState(
+        RelaySet closed, List<Double> sinceChangeS, List<Double> failedLeftS, HeatTrace heat, DryTrace drying) {
     public static WatchState start(Site site) {
-        return new WatchState(
-                RelaySet.none(), Collections.nCopies(site.machines().size(), 0.0), HeatTrace.START, DryTrace.IDLE);
+        List<Double> zeros = Collections.nCopies(site.machines().size(), 0.0);
+        return new WatchState(RelaySet.none(), zeros, zeros, HeatTrace.START, DryTrace.IDLE);
     }
 }

@@ -106,7 +106,9 @@ final class GuardSearch {
                     : site.heaterStages().has(i) ? input.heaterSeen() : Delivery.UNSEEN;
             each.add(closed ? seen : Delivery.OFF);
         }
-        return guard.step(was, decision, judgement, new Deliveries(each, input.inVain()));
+        RelaySet failed =
+                input.heaterSeen() == Delivery.NOT_GIVING ? was.closed().and(site.heaterStages()) : RelaySet.none();
+        return guard.step(was, decision, judgement, new Deliveries(each, failed, input.inVain()));
     }
 
     private GuardState cut(GuardState state) {

@@ -49,7 +49,7 @@ class GuardSearchTest {
                 120);
         Drying dryer = new Drying.Dryer(
                 Sites.machine("dryer", Role.DRYER, 600, 120, 120, 15), DryerKind.SORPTION, 40, 120, 1, 0.5, 10, true);
-        return Sites.of(heater, dryer, new Venting.NoVentFan(), new Circuit(230, 10, 1, 200, 60));
+        return Sites.of(heater, dryer, new Venting.NoVentFan(), new Circuit(230, 10, 1, 200, 120));
     }
 
     /** One stage, a dryer and a fan on a circuit that carries little. */

@@ -40,10 +40,10 @@ final class Properties {
             rests(was, input, word, i);
             explained(was, input, word, i);
         }
+        lostHeat(was, input, word);
         noGap(was, input, word);
         circuit(was, input, word);
         hot(was, input, word);
-        lostHeat(was, input, word);
     }
 
     private boolean needed(GuardState was, Inside.Seen seen) {
@@ -63,7 +63,9 @@ final class Properties {
             boolean heater = word.closed().meets(site.heaterStages());
             boolean dryer =
                     word.closed().and(was.closed()).meets(site.dryerRelay()) && input.dryerSeen() == Delivery.GIVING;
-            require(heater || dryer, "P2 gap", was, input, word);
+            boolean lastResort =
+                    input.heaterSeen() == Delivery.NOT_GIVING && word.closed().meets(site.dryerRelay());
+            require(heater || dryer || lastResort, "P2 gap", was, input, word);
             require(word.holder() == (heater ? Holder.HEATER : Holder.DRYER), "P2 holder", was, input, word);
         }
     }

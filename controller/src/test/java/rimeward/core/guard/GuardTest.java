@@ -1,0 +1,231 @@
+package rimeward.core.guard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Collections;
+import org.junit.jupiter.api.Test;
+import rimeward.core.decision.Cause;
+import rimeward.core.decision.Decision;
+import rimeward.core.decision.LawState;
+import rimeward.core.decision.Reason;
+import rimeward.core.judgement.Damp;
+import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Judgement;
+import rimeward.core.judgement.Outside;
+import rimeward.core.tunnel.TunnelModel;
+import rimeward.core.watch.Deliveries;
+import rimeward.core.watch.Delivery;
+import rimeward.fixture.Beliefs;
+import rimeward.fixture.Sites;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+class GuardTest {
+    private static final RelaySet NONE = RelaySet.none();
+    private static final RelaySet STAGE_1 = NONE.with(Sites.STAGE_1);
+    private static final RelaySet STAGES = STAGE_1.with(Sites.STAGE_2);
+    private static final RelaySet DRYER = NONE.with(Sites.DRYER);
+
+    private Site site = Sites.metered();
+    private GuardState state = rested(NONE);
+
+    private static GuardState rested(RelaySet closed) {
+        return new GuardState(closed, Collections.nCopies(4, MachineClock.RESTED), false, false, false, 0, 3600, 0);
+    }
+
+    private Guarded step(RelaySet wish, Judgement judgement, Deliveries deliveries, double dtS) {
+        Decision decision = new Decision(wish, Collections.nCopies(4, Reason.of(Cause.ASKED)), LawState.NOTHING);
+        TunnelModel tunnel = TunnelModel.assumed(site.tunnel());
+        Guarded word = new Guard(site).step(state, decision, judgement, deliveries, tunnel, -8, dtS);
+        state = word.next();
+        return word;
+    }
+
+    private Guarded step(RelaySet wish, double coldestC) {
+        return step(wish, Beliefs.calm(coldestC), Beliefs.allOff(), 5);
+    }
+
+    private static Cause cause(Guarded word, int machine) {
+        return word.reasons().get(machine).cause();
+    }
+
+    @Test
+    void aSoundWishInMildAirIsFollowed() {
+        Guarded word = step(DRYER, 8);
+        assertThat(word.closed()).isEqualTo(DRYER);
+        assertThat(word.overruled()).isEqualTo(NONE);
+        assertThat(word.holder()).isEqualTo(Holder.NOT_NEEDED);
+        assertThat(cause(word, Sites.DRYER)).isEqualTo(Cause.ASKED);
+    }
+
+    @Test
+    void whenTheDryerIsSeenToStopTheHeaterHoldsFromTheSameTick() {
+        state = rested(DRYER);
+        Judgement cold = Beliefs.calm(4.6);
+        Guarded holding = step(DRYER, cold, Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.GIVING), 5);
+        assertThat(holding.holder()).isEqualTo(Holder.DRYER);
+        assertThat(holding.closed()).isEqualTo(DRYER);
+
+        Guarded after = step(DRYER, cold, Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.NOT_GIVING), 5);
+        assertThat(after.holder()).isEqualTo(Holder.HEATER);
+        assertThat(after.closed().has(Sites.STAGE_1)).isTrue();
+        assertThat(after.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.NO_GAP, 4.6, 4.7));
+    }
+
+    @Test
+    void aDryerThatNobodySeesIsNotTrustedWithTheFloor() {
+        state = rested(DRYER);
+        Guarded word =
+                step(DRYER, Beliefs.calm(4.6), Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.UNSEEN), 5);
+        assertThat(word.holder()).isEqualTo(Holder.HEATER);
+        assertThat(word.closed()).isEqualTo(STAGE_1.or(DRYER));
+    }
+
+    @Test
+    void aLawThatAsksForNothingStillKeepsTheFloor() {
+        assertThat(step(NONE, 4.71).closed()).isEqualTo(NONE);
+        assertThat(step(NONE, 4.7).closed()).isEqualTo(STAGE_1);
+        for (int i = 0; i < 120; i++) {
+            assertThat(step(NONE, 5.6).closed())
+                    .as("held until the band's upper limit")
+                    .isEqualTo(STAGE_1);
+        }
+        assertThat(step(NONE, 5.7).closed()).isEqualTo(NONE);
+    }
+
+    @Test
+    void nearTheFloorAndFallingEveryStageRuns() {
+        Judgement near = Beliefs.of(Beliefs.seen(4.2, -1e-5), Damp.UNSEEN, Outside.UNSEEN);
+        step(NONE, near, Beliefs.allOff(), 5);
+        step(NONE, near, Beliefs.allOff(), 5);
+        Guarded word = step(NONE, near, Beliefs.allOff(), 5);
+        assertThat(word.closed()).as("one after the other, ten seconds apart").isEqualTo(STAGES);
+        assertThat(cause(word, Sites.STAGE_2)).isEqualTo(Cause.FLOOR_NEAR);
+    }
+
+    @Test
+    void inTheColdTheDryerIsShedFirst() {
+        site = Sites.limited(1700);
+        state = rested(DRYER);
+        Guarded word = step(
+                STAGES.or(DRYER),
+                Beliefs.calm(4.6),
+                Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.GIVING),
+                60);
+        assertThat(word.closed()).isEqualTo(STAGE_1);
+        assertThat(word.reasons().get(Sites.DRYER)).isEqualTo(new Reason(Cause.OVERLOAD, 2600, 1700));
+    }
+
+    @Test
+    void withoutColdTheHeatersUpperStageIsShedFirst() {
+        site = Sites.limited(1700);
+        state = rested(DRYER.or(STAGE_1));
+        Guarded word = step(STAGES.or(DRYER), 8);
+        assertThat(word.closed()).isEqualTo(STAGE_1.or(DRYER));
+    }
+
+    @Test
+    void machinesStartOneAfterAnotherTheHeaterFirst() {
+        Guarded first = step(STAGES.or(DRYER), 4.6);
+        assertThat(first.closed()).isEqualTo(STAGE_1);
+        assertThat(cause(first, Sites.DRYER)).isEqualTo(Cause.STAGGER);
+        assertThat(step(STAGES.or(DRYER), 4.6).closed()).isEqualTo(STAGE_1);
+        assertThat(step(STAGES.or(DRYER), 4.6).closed()).isEqualTo(STAGES);
+        step(STAGES.or(DRYER), 4.6);
+        assertThat(step(STAGES.or(DRYER), 4.6).closed())
+                .isEqualTo(STAGES.or(DRYER).minus(NONE));
+    }
+
+    @Test
+    void aboveTheHotLimitNothingHeatsUntilItHasCooledClear() {
+        state = rested(STAGE_1);
+        Inside.Seen hot = new Inside.Seen(4.2, 16, 28, 0, 0);
+        Guarded word = step(STAGES.or(DRYER), Beliefs.of(hot, Damp.UNSEEN, Outside.UNSEEN), Beliefs.allOff(), 5);
+        assertThat(word.closed()).isEqualTo(NONE);
+        assertThat(word.holder()).isEqualTo(Holder.BARRED);
+        assertThat(word.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.TOO_HOT, 28, 28));
+
+        Inside.Seen cooling = new Inside.Seen(4.2, 16, 27.1, 0, 0);
+        assertThat(step(NONE, Beliefs.of(cooling, Damp.UNSEEN, Outside.UNSEEN), Beliefs.allOff(), 5)
+                        .closed())
+                .isEqualTo(NONE);
+        Inside.Seen clear = new Inside.Seen(4.2, 16, 26.9, 0, 0);
+        assertThat(step(NONE, Beliefs.of(clear, Damp.UNSEEN, Outside.UNSEEN), Beliefs.allOff(), 5)
+                        .closed())
+                .isEqualTo(STAGE_1);
+    }
+
+    @Test
+    void theDryerRestsWhenItsTankIsFullWhenItIsTooColdAndAfterRunningInVain() {
+        assertThat(cause(step(DRYER, Beliefs.tankFull(Beliefs.calm(8)), Beliefs.allOff(), 5), Sites.DRYER))
+                .isEqualTo(Cause.TANK_FULL);
+        Judgement freezing = Beliefs.calm(0.4);
+        assertThat(cause(step(DRYER, freezing, Beliefs.allOff(), 5), Sites.DRYER))
+                .isEqualTo(Cause.TOO_COLD_FOR_DRYER);
+        assertThat(cause(step(DRYER, Beliefs.calm(1.4), Beliefs.allOff(), 5), Sites.DRYER))
+                .as("locked until a kelvin clear")
+                .isEqualTo(Cause.TOO_COLD_FOR_DRYER);
+        step(NONE, 8);
+        assertThat(step(DRYER, Beliefs.calm(8), Beliefs.allOff(), 300).closed()).isEqualTo(DRYER);
+
+        Deliveries vain = new Deliveries(Beliefs.allOff().each(), NONE, true);
+        Guarded rests = step(DRYER, Beliefs.calm(8), vain, 5);
+        assertThat(cause(rests, Sites.DRYER)).isEqualTo(Cause.DRYER_RESTS);
+        assertThat(step(DRYER, Beliefs.calm(8), Beliefs.allOff(), Guard.DRYER_REST_S - 5)
+                        .closed())
+                .isEqualTo(NONE);
+        assertThat(step(DRYER, Beliefs.calm(8), Beliefs.allOff(), 5).closed()).isEqualTo(DRYER);
+    }
+
+    @Test
+    void aHeaterThatGivesNothingCallsEveryOtherSource() {
+        state = rested(STAGE_1);
+        Deliveries lost = Beliefs.deliveries(Delivery.NOT_GIVING, Delivery.OFF, Delivery.OFF);
+        step(STAGE_1, Beliefs.calm(4.6), lost, 5);
+        step(STAGE_1, Beliefs.calm(4.6), lost, 10);
+        Guarded word = step(STAGE_1, Beliefs.calm(4.6), lost, 10);
+        assertThat(word.closed()).isEqualTo(STAGES.or(DRYER));
+        assertThat(word.reasons().get(Sites.STAGE_2).sentence())
+                .as("its own shortest run keeps it on by now")
+                .contains("has run 20 s");
+    }
+
+    @Test
+    void blindTheHeaterRunsTheShareThatTheTunnelModelGives() {
+        double dtS = 5;
+        double onS = 0;
+        Judgement blind = Beliefs.of(new Inside.Unseen(60, false), Damp.UNSEEN, Outside.UNSEEN);
+        double neededW = 110 * (4 + 0.7 + BlindCycle.RESERVE_K + 8);
+        for (double t = 0; t < 10 * BlindCycle.PERIOD_S; t += dtS) {
+            RelaySet closed = step(NONE, blind, Beliefs.allOff(), dtS).closed();
+            onS += closed.and(STAGES).size() * dtS;
+        }
+        assertThat(onS * 1000 / (10 * BlindCycle.PERIOD_S)).isCloseTo(neededW, within(0.02 * neededW));
+    }
+
+    @Test
+    void blindAndSomethingHotNothingHeats() {
+        Judgement blind = Beliefs.of(new Inside.Unseen(60, true), Damp.UNSEEN, Outside.UNSEEN);
+        Guarded word = step(STAGES.or(DRYER), blind, Beliefs.allOff(), 5);
+        assertThat(word.closed()).isEqualTo(NONE);
+        assertThat(word.holder()).isEqualTo(Holder.BARRED);
+    }
+
+    @Test
+    void afterAPowerCutMachinesAreOpenAndClocksCountOn() {
+        step(STAGE_1, 4.6);
+        GuardState after = state.withAllOpen();
+        assertThat(after.closed()).isEqualTo(NONE);
+        assertThat(after.clocks().get(Sites.STAGE_1).sinceSwitchS()).isZero();
+        assertThat(after.needed()).isTrue();
+    }
+
+    @Test
+    void atTheStartWithoutHistoryHeatMayRunAtOnceAndTheDryerRestsFirst() {
+        state = GuardState.start(site);
+        Guarded word = step(DRYER.or(STAGE_1), 4.6);
+        assertThat(word.closed()).isEqualTo(STAGE_1);
+        assertThat(cause(word, Sites.DRYER)).isEqualTo(Cause.MIN_REST);
+    }
+}
