@@ -95,7 +95,7 @@ public final class AlertBoard {
                     found = new ArrayList<>();
                 }
                 Alert.Change change = slot.isRaised() ? Alert.Change.RAISED : Alert.Change.CLEARED;
-                String text = AlertText.of(site, slot.kind, slot.subject, change, outcome);
+                String text = AlertText.of(site, slot.kind, slot.subject, change, outcome, dtS);
                 found.add(new Alert(
                         slot.kind, slot.subject, change, outcome.frame().tick(), text));
             }

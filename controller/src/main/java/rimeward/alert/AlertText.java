@@ -10,7 +10,7 @@ import rimeward.site.Site;
 final class AlertText {
     private AlertText() {}
 
-    static String of(Site site, AlertKind kind, String subject, Alert.Change change, Outcome outcome) {
+    static String of(Site site, AlertKind kind, String subject, Alert.Change change, Outcome outcome, double dtS) {
         if (change == Alert.Change.CLEARED) {
             return kind.title() + ": over (" + subject + ").";
         }
@@ -37,7 +37,8 @@ final class AlertText {
                         + " its tank, filter and coil.";
             case TANK_FULL -> "The dryer's tank is full and the dryer rests. Empty it.";
             case POWER_WAS_CUT ->
-                "The power was cut. Coldest bench now " + coldest(outcome) + "; the machines start one after another.";
+                "The power was cut for " + Math.round(dtS / 60) + " minutes. Coldest bench now " + coldest(outcome)
+                        + "; the machines start one after another.";
         };
     }
 

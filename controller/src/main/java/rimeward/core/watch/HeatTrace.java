@@ -14,7 +14,7 @@ import rimeward.core.tunnel.TunnelModel;
  * @param known whether the base has been set
  * @param airLiftK expected lift of the air, K
  * @param liftK the same as a sensor would see it, K
- * @param recentLiftK highest expected lift of late, fading over half an hour, K
+ * @param recentLiftK highest expected lift of late, fading over half an hour unless it seems to stay, K
  * @param fastC the base, smoothed over minutes, °C
  * @param slowC the base, smoothed over an hour, °C
  * @param missingForS how long heat has seemed to be missing, s
@@ -48,7 +48,8 @@ record HeatTrace(
     HeatTrace after(Inside.Seen inside, double commandedW, TunnelModel tunnel, double dtS) {
         double airLift = lagged(airLiftK, commandedW * tunnel.quickLiftKPerW(), tunnel.airTimeConstantS(), dtS);
         double lift = lagged(liftK, airLift, SENSOR_LAG_S, dtS);
-        double recent = StrictMath.max(lift, lagged(recentLiftK, 0, RECENT_S, dtS));
+        double faded = surplusForS > 0 ? recentLiftK : lagged(recentLiftK, 0, RECENT_S, dtS);
+        double recent = StrictMath.max(lift, faded);
         double baseC = inside.middleC() - lift;
         if (!known) {
             return new HeatTrace(true, airLift, lift, recent, baseC, baseC, 0, 0);

@@ -1,0 +1,174 @@
+package rimeward.core.decision;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import rimeward.core.judgement.Damp;
+import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Judgement;
+import rimeward.core.judgement.Outside;
+import rimeward.core.outlook.Outlook;
+import rimeward.core.tunnel.TunnelModel;
+import rimeward.fixture.Beliefs;
+import rimeward.fixture.Sites;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+class DutyLawTest {
+    private static final RelaySet NONE = RelaySet.none();
+    private static final RelaySet STAGE_1 = NONE.with(Sites.STAGE_1);
+    private static final RelaySet STAGES = STAGE_1.with(Sites.STAGE_2);
+    private static final RelaySet DRYER = NONE.with(Sites.DRYER);
+    private static final RelaySet VENT = NONE.with(Sites.VENT);
+
+    private final Site site = Sites.metered();
+    private final DutyLaw law = new DutyLaw();
+    private LawState state = law.start(site);
+
+    private Decision decide(Judgement judgement, double dtS) {
+        Situation now = new Situation(
+                site, dtS, judgement, Outlook.NONE, TunnelModel.assumed(site.tunnel()), NONE, Beliefs.allOff());
+        Decision decision = law.decide(now, state);
+        assertThat(law.decide(now, state)).as("pure").isEqualTo(decision);
+        state = decision.next();
+        return decision;
+    }
+
+    private static Judgement air(double coldestC, double slopeKPerS, double rhPercent, double dewPointC) {
+        return Beliefs.of(
+                Beliefs.seen(coldestC, slopeKPerS), Beliefs.damp(rhPercent, dewPointC), Beliefs.outside(-6, 0.002));
+    }
+
+    @Test
+    void theHeaterComesAtTheLowerLimitAndGoesAtTheUpper() {
+        Decision on = decide(air(4.6, 0, 50, -5), 5);
+        assertThat(on.wish()).isEqualTo(STAGE_1);
+        assertThat(on.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.COLD, 4.6, 4.7));
+        Decision holds = decide(air(5.2, 1e-3, 50, -5), 5);
+        assertThat(holds.wish()).isEqualTo(STAGE_1);
+        assertThat(holds.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.HOLDING, 5.2, 5.7));
+        Decision off = decide(air(5.7, 1e-3, 50, -5), 5);
+        assertThat(off.wish()).isEqualTo(NONE);
+        assertThat(off.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.WARM_ENOUGH, 5.7, 5.7));
+        Decision rests = decide(air(5.2, 0, 50, -5), 5);
+        assertThat(rests.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.RESTING, 5.2, 4.7));
+    }
+
+    @Test
+    void theSecondStageJoinsWhenTheFirstCannotStopTheFall() {
+        decide(air(4.6, -2e-4, 50, -5), 5);
+        assertThat(decide(air(4.5, -1e-3, 50, -5), 60).wish())
+                .as("the first has not had time to be felt")
+                .isEqualTo(STAGE_1);
+        decide(air(4.5, -1e-3, 50, -5), 65);
+        Decision joins = decide(air(4.5, -1e-3, 50, -5), 5);
+        assertThat(joins.wish()).isEqualTo(STAGES);
+        assertThat(joins.reasons().get(Sites.STAGE_2).cause()).isEqualTo(Cause.STILL_FALLING);
+        decide(air(4.8, 1e-3, 50, -5), 125);
+        assertThat(decide(air(5.25, 1e-3, 50, -5), 5).wish())
+                .as("half-way up the band one will do")
+                .isEqualTo(STAGE_1);
+    }
+
+    @Test
+    void aFirstStageThatTurnsTheFallIsLeftAlone() {
+        decide(air(4.6, -2e-4, 50, -5), 5);
+        assertThat(decide(air(4.5, 2e-4, 50, -5), 130).wish()).isEqualTo(STAGE_1);
+    }
+
+    @Test
+    void theDryerKeepsTheHumidityBand() {
+        assertThat(decide(air(12, 0, 79, 2), 5).wish()).isEqualTo(NONE);
+        Decision on = decide(air(12, 0, 80, 2), 5);
+        assertThat(on.wish()).isEqualTo(DRYER);
+        assertThat(on.reasons().get(Sites.DRYER)).isEqualTo(new Reason(Cause.DAMP, 80, 80));
+        assertThat(decide(air(12, 0, 71, 2), 5).wish()).isEqualTo(DRYER);
+        Decision off = decide(air(12, 0, 69, 2), 5);
+        assertThat(off.wish()).isEqualTo(NONE);
+        assertThat(off.reasons().get(Sites.DRYER)).isEqualTo(new Reason(Cause.DRY_ENOUGH, 69, 70));
+    }
+
+    @Test
+    void aBenchNearTheDewPointCallsTheDryer() {
+        Decision near = decide(overcast(11.2), 5);
+        assertThat(near.wish()).isEqualTo(DRYER);
+        assertThat(near.reasons().get(Sites.DRYER).cause()).isEqualTo(Cause.BENCH_NEAR_DEW);
+        assertThat(decide(overcast(10.6), 5).wish())
+                .as("with half a kelvin to spare")
+                .isEqualTo(DRYER);
+        assertThat(decide(overcast(10.4), 5).wish()).isEqualTo(NONE);
+    }
+
+    private static Judgement overcast(double dewPointC) {
+        return Beliefs.of(Beliefs.seen(12, 0), Beliefs.damp(60, dewPointC), Beliefs.outside(11, 0.008));
+    }
+
+    @Test
+    void aFilmFarBelowTheDewPointCallsTheDryer() {
+        Inside.Seen inside = Beliefs.seen(8, 0);
+        Judgement wetFilm = Beliefs.of(inside, Beliefs.damp(60, 6), Beliefs.outside(-8, 0.002));
+        Decision decision = decide(wetFilm, 5);
+        assertThat(decision.wish()).isEqualTo(DRYER);
+        assertThat(decision.reasons().get(Sites.DRYER).cause()).isEqualTo(Cause.FILM_NEAR_DEW);
+    }
+
+    @Test
+    void onMildDampNightsTheDryerWarmsFromHigherUpAndTheHeaterStandsReady() {
+        Judgement mild = Beliefs.of(Beliefs.seen(5.4, 0), Beliefs.damp(76, -3), Beliefs.outside(1, 0.0045));
+        Decision decision = decide(mild, 5);
+        assertThat(decision.wish()).isEqualTo(DRYER);
+        Reason why = decision.reasons().get(Sites.DRYER);
+        assertThat(why.cause()).isEqualTo(Cause.WARM_BY_DRYER);
+        assertThat(why.measured())
+                .as("electricity with the dryer, below the heater's")
+                .isLessThan(why.limit());
+    }
+
+    @Test
+    void whenItIsTooColdForTheDryersHeatItIsNotAskedToWarm() {
+        Judgement cold = Beliefs.of(Beliefs.seen(5.4, 0), Beliefs.damp(76, -3), Beliefs.outside(-9, 0.001));
+        assertThat(decide(cold, 5).wish()).isEqualTo(NONE);
+    }
+
+    @Test
+    void dryAirGivesTheDryerNoLatentHeatSoTheHeaterHolds() {
+        Judgement dry = Beliefs.of(Beliefs.seen(4.6, 0), Beliefs.damp(60, -3), Beliefs.outside(1, 0.003));
+        assertThat(decide(dry, 5).wish()).isEqualTo(STAGE_1);
+    }
+
+    @Test
+    void withoutHumidityTheDryerRunsByTheClock() {
+        int minutes = 0;
+        for (int i = 0; i < 180; i++) {
+            Decision decision = decide(Beliefs.of(Beliefs.seen(8, 0), Damp.UNSEEN, Outside.UNSEEN), 60);
+            minutes += decision.wish().has(Sites.DRYER) ? 1 : 0;
+            assertThat(decision.reasons().get(Sites.DRYER).cause()).isEqualTo(Cause.DRY_BY_TIMER);
+        }
+        assertThat(minutes).isEqualTo(60);
+    }
+
+    @Test
+    void drierOutsideAirIsLetInInsteadOfDrying() {
+        Judgement day = Beliefs.of(Beliefs.seen(9, 0), Beliefs.damp(90, 7), Beliefs.outside(10, 0.0040));
+        Decision decision = decide(day, 5);
+        assertThat(decision.wish()).isEqualTo(VENT);
+        assertThat(decision.reasons().get(Sites.VENT)).isEqualTo(new Reason(Cause.AIRING, 4, 5));
+        Judgement cold = Beliefs.of(Beliefs.seen(9, 0), Beliefs.damp(90, 7), Beliefs.outside(3, 0.0030));
+        assertThat(decide(cold, 5).wish())
+                .as("not when it would chill the plants")
+                .isEqualTo(DRYER);
+    }
+
+    @Test
+    void anOpenDoorSparesTheDryer() {
+        Decision decision = decide(Beliefs.doorOpen(air(12, 0, 90, 10)), 5);
+        assertThat(decision.wish()).isEqualTo(NONE);
+        assertThat(decision.reasons().get(Sites.DRYER).cause()).isEqualTo(Cause.DOOR_OPEN);
+    }
+
+    @Test
+    void blindItWishesNothingAndLeavesTheFloorToTheGuard() {
+        Judgement blind = Beliefs.of(new Inside.Unseen(5, false), Damp.UNSEEN, Outside.UNSEEN);
+        assertThat(decide(blind, 5).wish()).isEqualTo(NONE);
+    }
+}

@@ -1,0 +1,193 @@
+package rimeward.core.watch;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Collections;
+import org.junit.jupiter.api.Test;
+import rimeward.core.judgement.Judge;
+import rimeward.core.judgement.JudgeState;
+import rimeward.core.judgement.Judged;
+import rimeward.core.reading.Reading;
+import rimeward.core.reading.Signal;
+import rimeward.core.tunnel.TunnelModel;
+import rimeward.fixture.Frames;
+import rimeward.fixture.Sites;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+class EffectWatchTest {
+    private static final RelaySet NONE = RelaySet.none();
+    private static final RelaySet STAGE_1 = NONE.with(Sites.STAGE_1);
+    private static final RelaySet DRYER = NONE.with(Sites.DRYER);
+
+    private Site site = Sites.metered();
+    private Frames frames = Frames.steady(8, 80);
+    private Judge judge = new Judge(site);
+    private EffectWatch watch = new EffectWatch(site);
+    private JudgeState judgeState = JudgeState.start(site);
+    private WatchState state = WatchState.start(site);
+    private Deliveries last = new Deliveries(Collections.nCopies(4, Delivery.OFF), NONE, false);
+
+    /** The air as a one-node tunnel in which heat arrives or does not. */
+    private double liftK;
+
+    private double driftK;
+
+    private void unmetered() {
+        site = Sites.unmetered();
+        judge = new Judge(site);
+        watch = new EffectWatch(site);
+        for (int i = 0; i < 4; i++) {
+            frames.power(i, Reading.NOT_FITTED);
+        }
+    }
+
+    private Deliveries pass(RelaySet closed, double seconds) {
+        var frame = frames.after(seconds);
+        Judged judged = judge.judge(judgeState, frame, seconds);
+        judgeState = judged.next();
+        Watched watched = watch.watch(
+                state,
+                judged.judgement(),
+                frame.senses().powersW(),
+                closed,
+                TunnelModel.assumed(site.tunnel()),
+                seconds);
+        state = watched.next();
+        last = watched.deliveries();
+        return last;
+    }
+
+    /** Runs with the air following what truly arrives; the outside drifts down half a kelvin an hour. */
+    private void run(RelaySet closed, double arrivingW, double minutes) {
+        TunnelModel tunnel = TunnelModel.assumed(site.tunnel());
+        for (int i = 0; i < minutes * 12; i++) {
+            double aimK = arrivingW * tunnel.quickLiftKPerW();
+            liftK += (aimK - liftK) * (1 - StrictMath.exp(-5 / tunnel.airTimeConstantS()));
+            driftK -= 0.5 * 5 / 3600;
+            frames.inside(8 + driftK + liftK);
+            pass(closed, 5);
+        }
+    }
+
+    @Test
+    void aMeterTellsAtOnceWhatAMachineDoes() {
+        assertThat(pass(STAGE_1, 5).of(Sites.STAGE_1)).isEqualTo(Delivery.STARTING);
+        frames.power(Sites.STAGE_1, Frames.value(980));
+        assertThat(pass(STAGE_1, 5).of(Sites.STAGE_1)).isEqualTo(Delivery.GIVING);
+        frames.power(Sites.STAGE_1, Frames.value(0));
+        assertThat(pass(STAGE_1, 5).of(Sites.STAGE_1)).isEqualTo(Delivery.STARTING);
+        assertThat(pass(STAGE_1, 10).of(Sites.STAGE_1)).isEqualTo(Delivery.NOT_GIVING);
+        assertThat(last.failed()).isEqualTo(STAGE_1);
+    }
+
+    @Test
+    void aDryerWhoseFanAloneRunsGivesNothing() {
+        frames.power(Sites.DRYER, Frames.value(600));
+        pass(DRYER, 5);
+        frames.power(Sites.DRYER, Frames.value(40));
+        pass(DRYER, 5);
+        assertThat(pass(DRYER, 20).of(Sites.DRYER)).isEqualTo(Delivery.NOT_GIVING);
+        assertThat(last.failed()).as("a satisfied dryer has not failed").isEqualTo(NONE);
+    }
+
+    @Test
+    void powerThroughAnOpenRelayIsAWeldedOne() {
+        frames.power(Sites.STAGE_1, Frames.value(990));
+        pass(STAGE_1, 5);
+        assertThat(pass(NONE, 5).of(Sites.STAGE_1)).as("the meter may lag").isEqualTo(Delivery.OFF);
+        assertThat(pass(NONE, 20).of(Sites.STAGE_1)).isEqualTo(Delivery.STUCK_ON);
+    }
+
+    @Test
+    void aFailedStageCountsAsFailedForTwoHoursUnlessItIsSeenToGive() {
+        pass(STAGE_1, 30);
+        pass(STAGE_1, 30);
+        assertThat(pass(NONE, 7100).failed()).isEqualTo(STAGE_1);
+        assertThat(pass(NONE, 200).failed()).isEqualTo(NONE);
+
+        pass(STAGE_1, 30);
+        assertThat(pass(STAGE_1, 30).failed()).isEqualTo(STAGE_1);
+        frames.power(Sites.STAGE_1, Frames.value(990));
+        assertThat(pass(STAGE_1, 5).failed()).isEqualTo(NONE);
+    }
+
+    @Test
+    void withoutAMeterHeatThatArrivesIsNotDoubted() {
+        unmetered();
+        run(NONE, 0, 120);
+        for (int cycle = 0; cycle < 10; cycle++) {
+            run(STAGE_1, 1000, 10);
+            assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.UNSEEN);
+            run(NONE, 0, 20);
+            assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.OFF);
+        }
+        assertThat(last.failed()).isEqualTo(NONE);
+    }
+
+    @Test
+    void withoutAMeterHeatThatNeverArrivesIsMissedWithinAQuarterOfAnHour() {
+        unmetered();
+        run(NONE, 0, 120);
+        run(STAGE_1, 0, 15);
+        assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.NOT_GIVING);
+    }
+
+    @Test
+    void withoutAMeterAFuseThatBlowsInMidRunIsMissedToo() {
+        unmetered();
+        run(NONE, 0, 60);
+        run(STAGE_1, 1000, 60);
+        assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.UNSEEN);
+        run(STAGE_1, 0, 20);
+        assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.NOT_GIVING);
+    }
+
+    @Test
+    void withoutAMeterHeatThatStaysAfterSwitchingOffIsSuspected() {
+        unmetered();
+        run(NONE, 0, 60);
+        run(STAGE_1, 1000, 40);
+        run(NONE, 1000, 40);
+        assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.STUCK_ON);
+    }
+
+    @Test
+    void aLostMeterIsReplacedByTheAir() {
+        frames.power(Sites.STAGE_1, Reading.NO_ANSWER);
+        run(NONE, 0, 120);
+        run(STAGE_1, 0, 15);
+        assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.NOT_GIVING);
+    }
+
+    @Test
+    void anOpenDoorExplainsMissingHeat() {
+        unmetered();
+        run(NONE, 0, 120);
+        frames.door(Signal.ON);
+        run(STAGE_1, 0, 30);
+        assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.UNSEEN);
+    }
+
+    @Test
+    void anHourOfDryingInVainIsToldOnce() {
+        frames.power(Sites.DRYER, Frames.value(600));
+        frames = Frames.steady(8, 92).power(Sites.DRYER, Frames.value(600));
+        int told = 0;
+        for (int minute = 0; minute < 120; minute++) {
+            told += pass(DRYER, 60).dryerNotDrying() ? 1 : 0;
+        }
+        assertThat(told).isEqualTo(1);
+    }
+
+    @Test
+    void aDryerThatDriesIsNotSuspected() {
+        frames = Frames.steady(8, 95).power(Sites.DRYER, Frames.value(600));
+        for (int minute = 0; minute < 120; minute++) {
+            for (int sensor = 0; sensor < 3; sensor++) {
+                frames.rh(sensor, Frames.value(95 - minute * 0.1));
+            }
+            assertThat(pass(DRYER, 60).dryerNotDrying()).isFalse();
+        }
+    }
+}

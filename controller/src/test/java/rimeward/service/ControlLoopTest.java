@@ -1,0 +1,64 @@
+package rimeward.service;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import rimeward.alert.AlertBoard;
+import rimeward.core.ControlCycle;
+import rimeward.core.decision.DutyLaw;
+import rimeward.core.outlook.Outlook;
+import rimeward.core.reading.Frame;
+import rimeward.fixture.Frames;
+import rimeward.fixture.Sites;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+class ControlLoopTest {
+    private final Site site = Sites.metered();
+    private final Frames frames = Frames.steady(8, 60);
+    private final List<String> log = new ArrayList<>();
+    private final List<RelaySet> commands = new ArrayList<>();
+    private Frame now = frames.after(0);
+    private int ticksLeft;
+
+    private void run(int ticks) {
+        ticksLeft = ticks;
+        new ControlLoop(
+                        new ControlCycle(site, new DutyLaw()),
+                        new AlertBoard(site),
+                        () -> {
+                            log.add("tick");
+                            now = frames.after(5);
+                            return ticksLeft-- > 0 ? Optional.of(now.tick()) : Optional.empty();
+                        },
+                        () -> {
+                            log.add("latch");
+                            return now.senses();
+                        },
+                        tick -> Outlook.NONE,
+                        set -> {
+                            log.add("relays");
+                            commands.add(set);
+                        },
+                        outcome -> log.add("record " + outcome.frame().tick().number()),
+                        alert -> log.add("tell"))
+                .run();
+    }
+
+    @Test
+    void eachTickLatchesOnceSwitchesAndRecordsInThatOrder() {
+        run(2);
+        assertThat(log)
+                .containsExactly("tick", "latch", "relays", "record 1", "tick", "latch", "relays", "record 2", "tick");
+    }
+
+    @Test
+    void whatTheGuardSaysIsWhatTheRelaysGet() {
+        frames.inside(4.5);
+        run(1);
+        assertThat(commands).containsExactly(RelaySet.of(1));
+    }
+}
