@@ -9,4 +9,7 @@
  *
  * <p>May import: nothing of ours.
  */
+@NullMarked
 package rimeward.air;
+
+import org.jspecify.annotations.NullMarked;

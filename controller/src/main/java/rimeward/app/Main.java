@@ -1,14 +1,20 @@
 package rimeward.app;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import rimeward.adapter.config.BadSettings;
 
 /** Entry point of the controller: its subcommands are added as they come to exist. */
 @Command(
         name = "rimeward",
         mixinStandardHelpOptions = true,
+        subcommands = CheckCommand.class,
         description = "Keeps an unheated film tunnel above the plants' floor, dry and cheap.")
 public final class Main implements Runnable {
 
@@ -20,7 +26,24 @@ public final class Main implements Runnable {
         spec.commandLine().usage(spec.commandLine().getOut());
     }
 
+    /** The command line, with refused settings told as sentences and answered with exit code 2. */
+    static CommandLine commandLine() {
+        return new CommandLine(new Main()).setExecutionExceptionHandler((failure, command, parsed) -> {
+            if (failure instanceof BadSettings refused) {
+                command.getErr().println(refused.getMessage());
+                return CommandLine.ExitCode.USAGE;
+            }
+            throw failure;
+        });
+    }
+
     public static void main(String[] args) {
-        System.exit(new CommandLine(new Main()).execute(args));
+        CommandLine commandLine = commandLine().setOut(utf8(FileDescriptor.out)).setErr(utf8(FileDescriptor.err));
+        System.exit(commandLine.execute(args));
+    }
+
+    /** °C and − come out right whatever the machine's own character set. */
+    private static PrintWriter utf8(FileDescriptor stream) {
+        return new PrintWriter(new FileOutputStream(stream), true, StandardCharsets.UTF_8);
     }
 }

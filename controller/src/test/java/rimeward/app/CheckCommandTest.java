@@ -1,0 +1,127 @@
+package rimeward.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CheckCommandTest {
+
+    private static final Path EXAMPLE = Path.of("..", "config", "tunnel.toml");
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void tellsWhatTheExampleMeans() {
+        assertThat(check(EXAMPLE)).isZero();
+        assertThat(out.toString())
+                .contains("  potted citrus                4 °C  sets the floor\n")
+                .contains("  230 V × 13 A × 0.8 − 10 W = 2382 W for hours on end\n")
+                .contains("  all machines: 900 + 900 + 550 + 25 = 2375 W, which fits\n")
+                .contains("  the heater, 1800 W, can hold 4 °C down to −8 °C outside\n")
+                .contains("  heater and dryer, 2350 W, can hold 4 °C down to −11.67 °C outside\n")
+                .contains("  a kilowatt-hour costs 0.29 GBP, from 00:30 to 07:30 0.13\n")
+                .endsWith("\nNothing unwise was found.\n");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void refusedSettingsAreToldWithoutAStackTrace() throws IOException {
+        Path file = changed("hot_C = 25", "hot_C = 5");
+        assertThat(check(file)).isEqualTo(2);
+        assertThat(out.toString()).isEmpty();
+        assertThat(err.toString())
+                .startsWith(file + ":")
+                .doesNotContain("\tat ")
+                .hasLineCount(1);
+    }
+
+    @Test
+    void missingFile() {
+        assertThat(check(folder.resolve("none.toml"))).isEqualTo(2);
+        assertThat(err.toString())
+                .contains("none.toml")
+                .contains("does not exist")
+                .hasLineCount(1);
+    }
+
+    @Test
+    void warnsOfALoadThatMustBeShed() throws IOException {
+        assertThat(check(changed("fuse_A = 13", "fuse_A = 10"))).isZero();
+        assertThat(out.toString())
+                .contains("2375 W, which is too much at once\n")
+                .contains(
+                        "  - the summed load of 2375 W is above the 1830 W of the circuit: when all would run, in the cold the"
+                                + " dryer goes off first\n")
+                .doesNotContain("heater and dryer, 2350 W");
+    }
+
+    @Test
+    void countsOnlyTheHeaterStagesThatTheCircuitCarries() throws IOException {
+        assertThat(check(changed("fuse_A = 13", "fuse_A = 6"))).isZero();
+        assertThat(out.toString())
+                .contains("only 900 W count")
+                .contains("  the heater, 900 W, can hold 4 °C down to −2 °C outside\n");
+    }
+
+    @Test
+    void warnsOfTooFewSensors() throws IOException {
+        String text = Files.readString(EXAMPLE);
+        int from = text.indexOf("[[sensor]]", text.indexOf("[[sensor]]") + 1);
+        int to = text.indexOf("# Machines.");
+        assertThat(check(write(text.substring(0, from) + text.substring(to)))).isZero();
+        assertThat(out.toString()).contains("one inside sensor only").contains("no sensor hangs outside");
+    }
+
+    @Test
+    void warnsOfADryerThatStopsUnseen() throws IOException {
+        String text = Files.readString(EXAMPLE)
+                .replace("power_feedback = true", "power_feedback = false")
+                .replace("tank_float = true ", "tank_float = false ")
+                .replace("minimum_air_C = 1 ", "minimum_air_C = 8 ");
+        assertThat(check(write(text))).isZero();
+        assertThat(out.toString())
+                .contains("the dryer has no power feedback")
+                .contains("no heater stage has power feedback")
+                .contains("does not see the dryer's tank float")
+                .contains("locked out below 8 °C");
+    }
+
+    @Test
+    void warnsOfRelaysThatLeaveTheTunnelColdWhenTheProgramEnds() throws IOException {
+        String relay =
+                "[heater.stage.relay]\nchip = \"c\"\nline = 17\nactive_low = false\nclosed_at_start = false\nclosed_at_stop = false\n";
+        assertThat(check(changed("[[heater.stage]]\nid = \"heater-2\"", relay + "[[heater.stage]]\nid = \"heater-2\"")))
+                .isZero();
+        assertThat(out.toString())
+                .contains("c line 17, open at start, open at stop")
+                .contains("no heater stage is closed at stop")
+                .contains("those without are never switched");
+    }
+
+    private int check(Path file) {
+        return Main.commandLine()
+                .setOut(new PrintWriter(out))
+                .setErr(new PrintWriter(err, true))
+                .execute("check", file.toString());
+    }
+
+    private Path changed(String text, String instead) throws IOException {
+        String example = Files.readString(EXAMPLE);
+        assertThat(example).contains(text);
+        return write(example.replace(text, instead));
+    }
+
+    private Path write(String text) throws IOException {
+        return Files.writeString(folder.resolve("tunnel.toml"), text);
+    }
+}
