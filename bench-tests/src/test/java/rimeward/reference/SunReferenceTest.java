@@ -14,7 +14,10 @@ import rimeward.sim.weather.Daylight;
 import rimeward.sim.weather.Place;
 import rimeward.sim.weather.Sun;
 
-/** The sun against Reda &amp; Andreas, "Solar position algorithm for solar radiation applications", NREL/TP-560-34302 (2004, revised 2008). */
+/**
+ * The sun against Reda &amp; Andreas, "Solar position algorithm for solar radiation applications", NREL/TP-560-34302 (2004,
+ * revised 2008).
+ */
 class SunReferenceTest {
     private static final double DAY_S = 86_400;
 

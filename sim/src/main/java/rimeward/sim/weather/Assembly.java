@@ -8,8 +8,9 @@ import rimeward.air.MoistAir;
 import rimeward.air.Saturation;
 
 /**
- * Brings the columns of a record to one series at {@link WeatherSeries#USUAL_STEP_S}. Recorded values are joined by straight lines: air, wind,
- * pressure, cloud, radiation and vapour pressure, the last capped at saturation over water at the air temperature of the moment.
+ * Brings the columns of a record to one series at {@link WeatherSeries#USUAL_STEP_S}. Recorded values are joined by straight
+ * lines: air, wind, pressure, cloud, radiation and vapour pressure, the last capped at saturation over water at the air
+ * temperature of the moment.
  */
 final class Assembly {
     private static final double SEA_LEVEL_PA = 101_325;
@@ -81,13 +82,15 @@ final class Assembly {
                 vapour.add(lowest.epochS(i), Saturation.overWaterPa(lowest.value(i)));
             }
             notes.add(
-                    "humidity is not in the file: the dew point is taken as each day's lowest temperature (FAO-56, 1998, eq. 48)");
+                    "humidity is not in the file: the dew point is taken as each day's lowest temperature (FAO-56, 1998,"
+                            + " eq. 48)");
         }
         return vapour;
     }
 
     /**
-     * The time for which everything is known. Daily values, and radiation, which is a mean over the hour, reach half a step past their own time.
+     * The time for which everything is known. Daily values, and radiation, which is a mean over the hour, reach half a step
+     * past their own time.
      */
     Span known() {
         long from = airC.epochS(0);

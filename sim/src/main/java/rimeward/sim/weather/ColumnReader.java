@@ -2,17 +2,14 @@ package rimeward.sim.weather;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** Gathers the values of one column, and what was wrong with the others. Not for sharing. */
 final class ColumnReader {
     private static final int TOLD = 5;
-    private static final Pattern NUMBER = Pattern.compile("[-+]?([0-9]+[.]?[0-9]*|[.][0-9]+)([eE][-+]?[0-9]+)?");
     private static final int NEIGHBOUR_S = 2 * 3600;
 
     /** A usable value and the line it stood on. */
@@ -20,33 +17,26 @@ final class ColumnReader {
 
     final ColumnMap.Column column;
     private final int index;
-    private final Set<String> missingMarks = new HashSet<>();
-    private final Set<Double> missingNumbers = new HashSet<>();
+    private final MissingMarks marks;
     private final List<Reading> readings = new ArrayList<>();
     private final List<String> firstRejections = new ArrayList<>();
     private int missing;
     private int rejected;
 
-    ColumnReader(ColumnMap.Column column, int index, Set<String> missingMarks) {
+    ColumnReader(ColumnMap.Column column, int index, Set<String> missing) {
         this.column = column;
         this.index = index;
-        this.missingMarks.addAll(missingMarks);
-        this.missingMarks.addAll(column.missing());
-        // A mark of -9999 also means the cell -9999.0.
-        this.missingMarks.stream()
-                .filter(ColumnReader::isNumber)
-                .map(Double::valueOf)
-                .forEach(missingNumbers::add);
+        this.marks = MissingMarks.of(missing, column.missing());
     }
 
     /** Takes this column's cell of a line. */
     void read(CsvLine line, long epochS, Faults faults) {
         String cell = line.cells().get(index);
-        if (missingMarks.contains(cell) || (isNumber(cell) && missingNumbers.contains(Double.valueOf(cell)))) {
+        if (marks.hold(cell)) {
             missing++;
             return;
         }
-        if (!isNumber(cell)) {
+        if (!MissingMarks.isNumber(cell)) {
             faults.add(
                     line.number(),
                     "column " + column.name() + ": \"" + cell
@@ -60,11 +50,6 @@ final class ColumnReader {
         } else {
             reject(line.number(), value, "outside " + told(quantity.lowest) + "…" + told(quantity.highest));
         }
-    }
-
-    private static boolean isNumber(String cell) {
-        // Java would also take "1d", "NaN" and "0x1p3", which no weather service writes.
-        return NUMBER.matcher(cell).matches();
     }
 
     /** Takes out values above those of another column on the same line. */

@@ -10,7 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One line of a text table, with its number in the file. Cells may be quoted as in RFC 4180, except that a quoted cell ends on its line.
+ * One line of a text table, with its number in the file. Cells may be quoted as in RFC 4180, except that a quoted cell ends
+ * on its line.
  */
 record CsvLine(int number, List<String> cells) {
     private static final String BYTE_ORDER_MARK = "\uFEFF";

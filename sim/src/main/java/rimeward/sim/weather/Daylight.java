@@ -6,8 +6,8 @@ import static java.lang.StrictMath.sin;
 import static java.lang.StrictMath.toRadians;
 
 /**
- * Sunrise, noon and sunset of one day at a place, epoch seconds; good to about a minute. Where the sun does not set, the day lasts 24 h; where it does
- * not rise, it has no length.
+ * Sunrise, noon and sunset of one day at a place, epoch seconds; good to about a minute. Where the sun does not set, the day
+ * lasts 24 h; where it does not rise, it has no length.
  */
 public record Daylight(long sunriseEpochS, long noonEpochS, long sunsetEpochS) {
     private static final double RISING_RAD = toRadians(-0.8333); // upper limb on the horizon, usual refraction

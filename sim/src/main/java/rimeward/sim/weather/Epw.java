@@ -7,11 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * An EPW file (EnergyPlus "Auxiliary Programs", chapter weather file): eight header lines, then rows of 35 fields, hourly, in local standard time.
- * Values are of the end of the hour; radiation is the mean over it, so it counts for its middle.
+ * An EPW file (EnergyPlus "Auxiliary Programs", chapter weather file): eight header lines, then rows of 35 fields, hourly,
+ * in local standard time. Values are of the end of the hour; radiation is the mean over it, so it counts for its middle.
  *
- * <p>Typical years are stitched from months of different years. Such a file is told as one winter: July to December of one year, January to June of the
- * next, so that no winter is cut at New Year.
+ * <p>Typical years are stitched from months of different years. Such a file is told as one winter: July to December of one
+ * year, January to June of the next, so that no winter is cut at New Year.
  */
 record Epw(List<CsvLine> lines, Place place, ZoneOffset zone) {
     private static final int HEADER_LINES = 8;

@@ -4,7 +4,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Gathers what is wrong with one file, so that its owner hears everything at once (but not the same thing ten thousand times). */
+/**
+ * Gathers what is wrong with one file, so that its owner hears everything at once (but not the same thing ten thousand
+ * times).
+ */
 final class Faults {
     private static final int TOLD = 20;
 

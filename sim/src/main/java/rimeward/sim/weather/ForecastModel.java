@@ -3,7 +3,8 @@ package rimeward.sim.weather;
 import java.util.Random;
 
 /**
- * How wrong forecasts of the night's lowest temperature are. The same model says the same about the same evening, whatever else was asked before.
+ * How wrong forecasts of the night's lowest temperature are. The same model says the same about the same evening, whatever
+ * else was asked before.
  *
  * @param biasK how much too warm forecasts are on average; a frost hollow below the weather station has a positive one
  * @param spreadK standard deviation of the rest of the error

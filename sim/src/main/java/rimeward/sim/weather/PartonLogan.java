@@ -3,12 +3,12 @@ package rimeward.sim.weather;
 import java.util.List;
 
 /**
- * Air temperature through the day from its lowest and highest: a sine from the minimum, about sunrise, to sunset, and an exponential fall through the
- * night to the next day's minimum.
+ * Air temperature through the day from its lowest and highest: a sine from the minimum, about sunrise, to sunset, and an
+ * exponential fall through the night to the next day's minimum.
  *
- * <p>Source: Parton &amp; Logan, "A model for diurnal variation in soil and air temperature", Agricultural Meteorology 23 (1981) 205–216, with
- * its constants for air at 1.5 m. Their fall stops a ninth of the way above the minimum and then jumps; like Goudriaan &amp; van Laar (1994) we
- * stretch it so that it arrives.
+ * <p>Source: Parton &amp; Logan, "A model for diurnal variation in soil and air temperature", Agricultural Meteorology 23
+ * (1981) 205–216, with its constants for air at 1.5 m. Their fall stops a ninth of the way above the minimum and then jumps;
+ * like Goudriaan &amp; van Laar (1994) we stretch it so that it arrives.
  */
 final class PartonLogan {
     private static final double WARMEST_AFTER_NOON_S = 1.86 * 3600; // a

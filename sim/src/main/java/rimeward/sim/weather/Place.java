@@ -20,8 +20,8 @@ public record Place(double latitudeDeg, double longitudeDeg, double altitudeM) {
     }
 
     /**
-     * The place that a weather file tells in a comment, {@code # place: latitude 54.40, longitude -110.28, altitude 544 m}; none, with a fault, if
-     * it does not.
+     * The place that a weather file tells in a comment, {@code # place: latitude 54.40, longitude -110.28, altitude 544 m};
+     * none, with a fault, if it does not.
      */
     static Place in(List<String> texts, Faults faults) {
         for (int i = 0; i < texts.size(); i++) {

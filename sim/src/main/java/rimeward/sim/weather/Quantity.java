@@ -5,10 +5,12 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * What a column of a weather record may hold, with the limits beyond which a value is rejected. Limits are in our units: °C, m/s, Pa, fraction, W/m².
+ * What a column of a weather record may hold, with the limits beyond which a value is rejected. Limits are in our units: °C,
+ * m/s, Pa, fraction, W/m².
  *
- * <p>Limits are a little inside what {@link WeatherSample} can hold, and outside anything measured where people garden. A spike is a value that
- * leaves both its neighbours on the same side by more than the spike limit: common practice, no source.
+ * <p>Limits are a little inside what {@link WeatherSample} can hold, and outside anything measured where people garden. A
+ * spike is a value that leaves both its neighbours on the same side by more than the spike limit: common practice, no
+ * source.
  */
 enum Quantity {
     AIR(Unit.Kind.TEMPERATURE, -55, 55, 10),

@@ -8,8 +8,8 @@ import rimeward.air.Saturation;
 /**
  * Made winter weather, for demonstrations and property tests; never for a check. The same recipe gives the same bytes.
  *
- * <p>Four slow, seeded processes (front, cloud, dryness, wind) walk around their means. The day swings around the front's temperature,
- * warmest at 14:30 solar time, the more the clearer the sky. All numbers are common practice, no source.
+ * <p>Four slow, seeded processes (front, cloud, dryness, wind) walk around their means. The day swings around the front's
+ * temperature, warmest at 14:30 solar time, the more the clearer the sky. All numbers are common practice, no source.
  *
  * @param place where: gives sun and pressure
  * @param startEpochS first second; use local noon, so that nights stay whole

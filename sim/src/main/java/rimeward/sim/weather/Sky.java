@@ -6,12 +6,18 @@ public final class Sky {
 
     private Sky() {}
 
-    /** Clear-sky emissivity from vapour pressure: Brunt's form with the coefficients of Li, Jiang &amp; Coimbra, Solar Energy 144 (2017) 40–48. */
+    /**
+     * Clear-sky emissivity from vapour pressure: Brunt's form with the coefficients of Li, Jiang &amp; Coimbra, Solar Energy
+     * 144 (2017) 40–48.
+     */
     public static double bruntEmissivity(double vapourPa) {
         return 0.618 + 0.056 * Math.sqrt(vapourPa / 100);
     }
 
-    /** Clear-sky emissivity from the dew point: Berdahl–Martin's form with the coefficients of Li, Jiang &amp; Coimbra (2017). */
+    /**
+     * Clear-sky emissivity from the dew point: Berdahl–Martin's form with the coefficients of Li, Jiang &amp; Coimbra
+     * (2017).
+     */
     public static double berdahlMartinEmissivity(double dewPointC) {
         double x = dewPointC / 100;
         return 0.758 + 0.521 * x + 0.625 * x * x;

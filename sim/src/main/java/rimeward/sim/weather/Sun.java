@@ -10,9 +10,9 @@ import static java.lang.StrictMath.toDegrees;
 import static java.lang.StrictMath.toRadians;
 
 /**
- * Where the sun is. A shortened solar position algorithm of Reda &amp; Andreas (NREL/TP-560-34302, 2008): within 2e-4° of the full one
- * from 1990 to 2040, the same bytes on every machine. (Libraries of the full algorithm use {@code java.lang.Math}, whose
- * last digits differ between processors.)
+ * Where the sun is. A shortened solar position algorithm of Reda &amp; Andreas (NREL/TP-560-34302, 2008): within 2e-4° of
+ * the full one from 1990 to 2040, the same bytes on every machine. (Libraries of the full algorithm use
+ * {@code java.lang.Math}, whose last digits differ between processors.)
  */
 public final class Sun {
     private static final double EPOCH_JULIAN_DAY = 2_440_587.5;

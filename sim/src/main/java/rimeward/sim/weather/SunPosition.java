@@ -12,7 +12,8 @@ public record SunPosition(double elevationDeg, double azimuthDeg) {
     /**
      * Height over the horizon as lifted by refraction in air of this pressure and temperature.
      *
-     * <p>Source: Reda &amp; Andreas, NREL/TP-560-34302 (2008), eq. 42. No refraction is added once the whole disc is below the horizon.
+     * <p>Source: Reda &amp; Andreas, NREL/TP-560-34302 (2008), eq. 42. No refraction is added once the whole disc is below
+     * the horizon.
      */
     public double apparentElevationDeg(double pressurePa, double airC) {
         if (elevationDeg < LOWEST_REFRACTED_DEG) {

@@ -1,10 +1,12 @@
 package rimeward.sim.weather;
 
 /**
- * Periodic terms of the earth's motion for {@link Sun}: each row is amplitude, phase (rad), frequency (rad a Julian millennium).
+ * Periodic terms of the earth's motion for {@link Sun}: each row is amplitude, phase (rad), frequency (rad a Julian
+ * millennium).
  *
- * <p>Source: Reda &amp; Andreas, "Solar position algorithm for solar radiation applications", NREL/TP-560-34302 (2008), tables A4.2 and
- * A4.3. Left out are terms that together move the sun by less than 1e-4° within a century of 2000 (the outside check measures it).
+ * <p>Source: Reda &amp; Andreas, "Solar position algorithm for solar radiation applications", NREL/TP-560-34302 (2008),
+ * tables A4.2 and A4.3. Left out are terms that together move the sun by less than 1e-4° within a century of 2000 (the
+ * outside check measures it).
  */
 final class SunTerms {
     private SunTerms() {}
@@ -102,7 +104,10 @@ final class SunTerms {
         {100013989, 0, 0}, {1670700, 3.0984635, 6283.07585}, {13956, 3.05525, 12566.1517},
     };
 
-    /** Nutation: multiples of the five angles D, M, M′, F, Ω; then longitude, its change a century, obliquity, its change, 1e-4″. */
+    /**
+     * Nutation: multiples of the five angles D, M, M′, F, Ω; then longitude, its change a century, obliquity, its change,
+     * 1e-4″.
+     */
     static final double[][] NUTATION = {
         {0, 0, 0, 0, 1, -171996, -174.2, 92025, 8.9}, {-2, 0, 0, 2, 2, -13187, -1.6, 5736, -3.1},
         {0, 0, 0, 2, 2, -2274, -0.2, 977, -0.5}, {0, 0, 0, 0, 2, 2062, 0.2, -895, 0.5},

@@ -13,12 +13,12 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Which columns tell the time, and how. Written {@code "time_hour as iso"} or {@code "year, month, day, hour as y M d H"}: the cells named before
- * {@code as}, joined by a blank, follow the pattern after it (that of {@link DateTimeFormatter}).
+ * Which columns tell the time, and how. Written {@code "time_hour as iso"} or {@code "year, month, day, hour as y M d H"}:
+ * the cells named before {@code as}, joined by a blank, follow the pattern after it (that of {@link DateTimeFormatter}).
  *
- * <p>{@code iso} takes a date, a date and time with {@code T} or a blank between, with or without seconds, with or without an
- * offset or {@code Z}. Times without offset are of the zone. A zone's clock that jumps back in autumn makes an hour happen twice: the
- * second time is meant once the first has been read.
+ * <p>{@code iso} takes a date, a date and time with {@code T} or a blank between, with or without seconds, with or without
+ * an offset or {@code Z}. Times without offset are of the zone. A zone's clock that jumps back in autumn makes an hour
+ * happen twice: the second time is meant once the first has been read.
  */
 record TimeColumns(List<String> names, DateTimeFormatter format, ZoneId zone) {
     private static final DateTimeFormatter ISO =

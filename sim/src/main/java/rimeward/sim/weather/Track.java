@@ -2,7 +2,10 @@ package rimeward.sim.weather;
 
 import java.util.Arrays;
 
-/** One quantity over time at any, rising times, linear in between. What importers gather and recipes draw, before it becomes a series. */
+/**
+ * One quantity over time at any, rising times, linear in between. What importers gather and recipes draw, before it becomes
+ * a series.
+ */
 final class Track {
     private long[] epochS = new long[64];
     private double[] values = new double[64];

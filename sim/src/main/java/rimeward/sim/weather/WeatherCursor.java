@@ -1,8 +1,9 @@
 package rimeward.sim.weather;
 
 /**
- * One thread's place in a {@link WeatherSeries}: move it to a second, then read. It allocates nothing, and a move within the same
- * pair of samples costs a subtraction, two comparisons and a multiplication, so that it may be moved at every step of the simulation.
+ * One thread's place in a {@link WeatherSeries}: move it to a second, then read. It allocates nothing, and a move within the
+ * same pair of samples costs a subtraction, two comparisons and a multiplication, so that it may be moved at every step of
+ * the simulation.
  */
 public final class WeatherCursor {
     private final WeatherSeries series;

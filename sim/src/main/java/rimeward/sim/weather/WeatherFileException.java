@@ -2,7 +2,10 @@ package rimeward.sim.weather;
 
 import java.util.List;
 
-/** A weather file that cannot be used. Every fault that was found is one complete sentence: file, line, column, value, limit, remedy. */
+/**
+ * A weather file that cannot be used. Every fault that was found is one complete sentence: file, line, column, value, limit,
+ * remedy.
+ */
 public final class WeatherFileException extends Exception {
     private static final long serialVersionUID = 1;
 

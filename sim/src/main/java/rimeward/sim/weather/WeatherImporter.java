@@ -6,15 +6,11 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Reads recorded weather: tables with a header, described by a {@link ColumnMap} or by themselves, and EPW files. Values that cannot be true are rejected and
- * counted, gaps up to a stated length are bridged, and the {@link ImportReport} accounts for every row and value; a longer gap, or anything that is
- * not understood, is a fault of the file.
+ * Reads recorded weather: tables with a header, described by a {@link ColumnMap} or by themselves, and EPW files. Values
+ * that cannot be true are rejected and counted, gaps up to a stated length are bridged, and the {@link ImportReport}
+ * accounts for every row and value; a longer gap, or anything that is not understood, is a fault of the file.
  */
 public final class WeatherImporter {
-    private static final int LONGEST_DAY_S = 25 * 3600; // of a zone that sets its clocks back
-    private static final int REJECTED_ANYHOW = 3; // of a short file that says nothing about its unit
-    private static final int REJECTED_ONE_IN = 20;
-
     private final Path file;
     private final Span span;
     private final Faults faults;
@@ -26,8 +22,9 @@ public final class WeatherImporter {
     }
 
     /**
-     * Reads a file that explains itself: an {@code .epw} file, or a table that tells its place in a comment and whose columns are {@code time}, in ISO
-     * form (UTC unless it states an offset), and others named by quantity and unit, such as {@code air °C}. See {@code config/weather/README.md}.
+     * Reads a file that explains itself: an {@code .epw} file, or a table that tells its place in a comment and whose
+     * columns are {@code time}, in ISO form (UTC unless it states an offset), and others named by quantity and unit, such as
+     * {@code air °C}. See {@code config/weather/README.md}.
      */
     public static Imported read(Path file, Span span) throws WeatherFileException {
         var importer = new WeatherImporter(file, span);
@@ -77,77 +74,19 @@ public final class WeatherImporter {
 
     private Imported read(List<CsvLine> lines, ColumnMap map, Place place) throws WeatherFileException {
         requireRows(lines);
+        var completeness = new Completeness(map, span, faults);
         var table = new Table(lines.get(0).cells(), map, span, faults);
-        requireEnough(map);
+        completeness.requireEnough();
         faults.throwIfAny();
         lines.subList(1, lines.size()).forEach(table::read);
         faults.throwIfAny();
         table.clean();
-        table.columns.values().forEach(column -> judge(column, map));
+        table.columns.values().forEach(completeness::judge);
         faults.throwIfAny();
         var assembly = new Assembly(table.columns, place, map.assumed);
         var series = assembly.series(provenance(map), wanted(assembly.known()));
         faults.throwIfAny();
         return new Imported(series, report(table, assembly));
-    }
-
-    private void requireEnough(ColumnMap map) {
-        requireOneOf(map, Quantity.AIR, Quantity.LOWEST_AIR);
-        if (map.daily()) {
-            requireOneOf(map, Quantity.LOWEST_AIR);
-            requireOneOf(map, Quantity.HIGHEST_AIR);
-        } else {
-            requireOneOf(map, Quantity.DEW_POINT, Quantity.HUMIDITY);
-        }
-        requireOneOf(map, Quantity.WIND);
-        requireOneOf(map, Quantity.CLOUD);
-    }
-
-    private void requireOneOf(ColumnMap map, Quantity... quantities) {
-        for (Quantity quantity : quantities) {
-            if (map.has(quantity) || map.assumed.containsKey(quantity)) {
-                return;
-            }
-        }
-        String remedy = quantities[0].canBeAssumed() ? "name its column, or assume a value" : "name its column";
-        String alternative = quantities.length > 1 ? " (or " + quantities[1].key() + ")" : "";
-        faults.add("tells no " + quantities[0].key() + alternative + "; " + remedy);
-    }
-
-    /** Too many rejections, too long gaps. */
-    private void judge(ColumnReader column, ColumnMap map) {
-        var readings = column.readings();
-        int read = readings.size() + column.rejected();
-        String name = "column " + column.column.name();
-        if (column.rejected() > Math.max(REJECTED_ANYHOW, read / REJECTED_ONE_IN)) {
-            faults.add(name + ": " + column.rejected() + " of " + read + " values cannot be true, first "
-                    + column.firstRejection() + "; the limit is one in " + REJECTED_ONE_IN + "; is the unit right?");
-        } else if (readings.size() < 2) {
-            faults.add(
-                    name + ": fewer than two usable values in the time asked for; check the row filter and the time");
-        }
-        int statedS = map.longestGapS * column.column.quantity().patience();
-        int limitS = map.daily() ? Math.max(statedS, LONGEST_DAY_S) : statedS;
-        for (int i = 1; i < readings.size(); i++) {
-            requireNear(name, readings.get(i - 1), readings.get(i), limitS);
-        }
-    }
-
-    private void requireNear(String name, ColumnReader.Reading before, ColumnReader.Reading after, int limitS) {
-        long gapS = after.epochS() - before.epochS();
-        boolean matters = after.epochS() > span.fromEpochS() && before.epochS() < span.untilEpochS();
-        if (gapS > limitS && matters) {
-            faults.add(String.format(
-                    Locale.ROOT,
-                    "lines %d to %d, %s: no usable value for %.1f h from %s; the limit is %.1f h; fill the gap, allow a longer one, or"
-                            + " ask for a time without it",
-                    before.line(),
-                    after.line(),
-                    name,
-                    gapS / 3600.0,
-                    TimeColumns.utc(before.epochS()),
-                    limitS / 3600.0));
-        }
     }
 
     private Span wanted(Span known) throws WeatherFileException {

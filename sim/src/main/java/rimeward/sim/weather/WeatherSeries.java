@@ -8,8 +8,8 @@ import rimeward.air.MoistAir;
  *
  * <p>Between two samples every quantity is linear in time: air and sky temperature, vapour pressure, humidity ratio, wind,
  * pressure, cloud and radiation. The curves that are not linear (sun, sky, saturation) are therefore worked out at the
- * samples, and makers of a series choose steps short enough for them; {@link #USUAL_STEP_S} keeps a clear-sky radiation curve within
- * 3 W/m² while the sun is up.
+ * samples, and makers of a series choose steps short enough for them; {@link #USUAL_STEP_S} keeps to the clear-sky radiation
+ * curve within 5 W/m² at sunrise and sunset, and within half of one in between.
  */
 public final class WeatherSeries {
     /** Ten minutes: the step to which importers and recipes bring their weather. */

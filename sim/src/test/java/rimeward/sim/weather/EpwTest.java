@@ -19,7 +19,10 @@ class EpwTest {
     @TempDir
     Path folder;
 
-    /** A file of made weather in the form of EnergyPlus "Auxiliary Programs": air counts the hours, radiation is 10 W/m² times the hour. */
+    /**
+     * A file of made weather in the form of EnergyPlus "Auxiliary Programs": air counts the hours, radiation is 10 W/m²
+     * times the hour.
+     */
     private Path file(String perHour, List<LocalDate> days) throws IOException {
         var lines = new ArrayList<String>();
         lines.add("LOCATION,Hallin Rigg,-,XXX,made,000000,54.40,-2.50,1.0,300.0");
