@@ -100,15 +100,12 @@ public final class TableReader {
 
     /** A table that must be there. */
     public TableReader table(String key) {
-        if (required(key, "a table, [" + label(key) + "]").isEmpty()) {
-            return silent();
+        Optional<Node> node = required(key, "a table, [" + label(key) + "]");
+        if (node.isPresent() && node.get() instanceof Node.Branch branch) {
+            return open(label(key), branch);
         }
-        return findTable(key).orElseGet(() -> {
-            if (isSound()) {
-                fault(key, "cannot be left out", "write [" + label(key) + "] and its keys below");
-            }
-            return silent();
-        });
+        node.ifPresent(other -> notATable(key));
+        return silent();
     }
 
     /** A table that may be left out; {@code key = "none"} says so too, and lets an overlay take a table away. */
@@ -123,7 +120,7 @@ public final class TableReader {
         if (node instanceof Node.Leaf leaf && leaf.value().equals("none")) {
             return Optional.empty();
         }
-        fault(key, "must be a table", "write [" + label(key) + "] and its keys below");
+        notATable(key);
         return Optional.empty();
     }
 
@@ -222,6 +219,10 @@ public final class TableReader {
             sound = false;
         }
         return node;
+    }
+
+    private void notATable(String key) {
+        fault(key, "must be a table", "write [" + label(key) + "] and its keys below");
     }
 
     private TableReader open(String label, Node.Branch branch) {

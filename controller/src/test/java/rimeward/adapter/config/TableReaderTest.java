@@ -78,6 +78,26 @@ class TableReaderTest {
     }
 
     @Test
+    void onlyATableThatMayBeLeftOutCanBeNone() {
+        TableReader top = reader("a = \"none\"\nb = \"none\"\n");
+        assertThat(top.findTable("a")).isEmpty();
+        assertThat(top.findTable("c")).isEmpty();
+        assertThat(top.isSound()).isTrue();
+        assertThat(top.table("b").isSound()).isFalse();
+        assertThatThrownBy(faults::throwIfAny)
+                .hasMessage("s.toml:2: b = \"none\" must be a table; write [b] and its keys below");
+    }
+
+    @Test
+    void keysThatMayBeLeftOut() {
+        TableReader top = reader("x = 4\n");
+        assertThat(top.find("x", Kinds.whole(0, 9))).contains(4);
+        assertThat(top.find("y", Kinds.whole(0, 9))).isEmpty();
+        assertThat(top.get("z", Kinds.whole(0, 9), 7)).isEqualTo(7);
+        assertThatCode(faults::throwIfAny).doesNotThrowAnyException();
+    }
+
+    @Test
     void faultsOfSeveralFilesAreToldTogether() {
         faults.reader(TomlTree.parse("one.toml", "\nx = 1"));
         faults.reader(TomlTree.parse("two.toml", "y = 1"));
