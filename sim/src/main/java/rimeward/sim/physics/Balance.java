@@ -1,0 +1,215 @@
+package rimeward.sim.physics;
+
+import rimeward.air.AirConstants;
+import rimeward.air.Latent;
+import rimeward.air.MoistAir;
+
+/**
+ * Lays the tunnel's lumps into a {@link Network}, one line for each way that heat or water can go, and reads the flows back. For one
+ * thread.
+ */
+final class Balance {
+    private static final int ELEMENT = 0;
+    private static final int DRYER = 1;
+    private static final int FILM = 2;
+    private static final int HUMIDITY = 3;
+    private static final int MASS = 4;
+    private static final int AIR = 5;
+    private static final int NODES = 6;
+
+    private static final double AIR_J_PER_KG_K = AirConstants.DRY_AIR_HEAT_J_PER_KG_K;
+
+    /** Convection at leaves and pots, W/(m² K): half of a free wall's, because they shelter one another (common practice, no source). */
+    private static final double LEAF_W_PER_M2K = 2.0;
+
+    /** Between water that freezes, or ice that melts, and the film it lies on, W/(m² K) (common practice, no source). */
+    private static final double ICE_W_PER_M2K = 30;
+
+    /** The medium evaporates freely until its water has sunk to this share of full (common practice, no source). */
+    private static final double FREE_SHARE = 0.3;
+
+    static final double FUSION_J_PER_KG = Latent.sublimationJPerKg(0) - Latent.vaporisationJPerKg(0);
+
+    private final TunnelParameters tunnel;
+    private final Network network = new Network(NODES);
+    private final Cover cover;
+    private final WetSurface film = new WetSurface();
+    private final WetSurface medium = new WetSurface();
+    private final double dryAirKg;
+    private final double dryAirKgPerM3;
+    private final double filmKgPerS;
+    private final double mediumKgPerS;
+    private final double freeMediumKg;
+    private final double iceFullWPerK;
+
+    private boolean filmTakes;
+    private double filmWetShare;
+    private double frostShare;
+    private double iceWPerK;
+    private double leakKgPerS;
+    private double collectionJPerKg;
+
+    Balance(TunnelParameters tunnel, HeaterParameters heater, DryerCase dryer) {
+        this.tunnel = tunnel;
+        cover = new Cover(tunnel);
+        dryAirKgPerM3 = MoistAir.densityKgPerM3(5, 0.004, MoistAir.pressurePa(tunnel.altitudeM()));
+        dryAirKg = dryAirKgPerM3 * tunnel.volumeM3();
+        filmKgPerS = cover.insideWPerK / AIR_J_PER_KG_K;
+        mediumKgPerS = tunnel.wetM2() * LEAF_W_PER_M2K / AIR_J_PER_KG_K;
+        iceFullWPerK = ICE_W_PER_M2K * tunnel.coverM2();
+        freeMediumKg = FREE_SHARE * tunnel.mediumFullKg();
+        network.capacity(ELEMENT, heater.elementJPerK());
+        network.capacity(DRYER, dryer.innerJPerK());
+        network.capacity(HUMIDITY, dryAirKg);
+        network.capacity(MASS, tunnel.massJPerK());
+        network.capacity(AIR, airJPerK());
+    }
+
+    double dryAirKg() {
+        return dryAirKg;
+    }
+
+    /** Of the dry air; its mass is taken as constant, and the vapour's own heat capacity is left out. */
+    double airJPerK() {
+        return dryAirKg * AIR_J_PER_KG_K;
+    }
+
+    /** Freezes what changes slowly, at the beginning of a step. */
+    void freeze(State now, Outside outside, Openings openings) {
+        cover.lay(now, outside);
+        freezeFilm(now, outside.pressurePa);
+        medium.tangent(now.massC, false, outside.pressurePa);
+        double freeShare = freeMediumKg > 0 ? Math.min(1, now.mediumWaterKg / freeMediumKg) : 0;
+        medium.conductance(
+                mediumKgPerS, freeShare, medium.takesFrom(now.humidityKgPerKg), Latent.vaporisationJPerKg(now.massC));
+        leakKgPerS = dryAirKgPerM3 * openings.m3PerS(now.airC - outside.airC, outside.windMPerS);
+        collectionJPerKg = Latent.vaporisationJPerKg(now.airC);
+    }
+
+    /**
+     * Vapour settles as water, which then freezes if the film is cold: together that is the heat of deposition. What evaporates comes
+     * from water and frost as they lie. So nothing jumps at 0 °C, where the film may stay for hours.
+     */
+    private void freezeFilm(State now, double pressurePa) {
+        boolean frozen = now.filmC < 0;
+        film.tangent(now.filmC, frozen, pressurePa);
+        double lyingKg = now.filmWaterKg + now.filmFrostKg;
+        filmWetShare = Math.min(1, lyingKg / cover.wetKg);
+        frostShare = lyingKg > 0 ? now.filmFrostKg / lyingKg : 0;
+        settleOnFilm(now, film.takesFrom(now.humidityKgPerKg));
+        double turningKg = frozen ? now.filmWaterKg : now.filmFrostKg;
+        iceWPerK = iceFullWPerK * Math.min(1, turningKg / cover.wetKg);
+    }
+
+    private void settleOnFilm(State now, boolean settles) {
+        filmTakes = settles;
+        double fusionJPerKg = settles ? 0 : frostShare * FUSION_J_PER_KG;
+        film.conductance(filmKgPerS, filmWetShare, settles, Latent.vaporisationJPerKg(now.filmC) + fusionJPerKg);
+    }
+
+    /**
+     * Lets the film give no more than it has and leaves ice and water on it as they are, for a step in which the film's temperature or
+     * the direction of its vapour turned out otherwise than the step before had promised.
+     */
+    void guardFilm(State now) {
+        iceWPerK = 0;
+        settleOnFilm(now, false);
+    }
+
+    void solve(State now, Outside outside, Heater heater, Dryer dryer, double stepS) {
+        network.value(ELEMENT, now.elementC);
+        network.value(DRYER, now.dryerC);
+        network.value(HUMIDITY, now.humidityKgPerKg);
+        network.value(MASS, now.massC);
+        network.value(AIR, now.airC);
+        network.clear();
+        joinHeat(outside, heater, dryer);
+        joinWater(outside, dryer);
+        network.step(stepS);
+    }
+
+    private void joinHeat(Outside outside, Heater heater, Dryer dryer) {
+        network.source(ELEMENT, heater.powerW());
+        network.link(ELEMENT, AIR, heater.elementWPerK());
+        network.source(DRYER, dryer.powerW - FUSION_J_PER_KG * dryer.meltKgPerS);
+        network.link(DRYER, AIR, dryer.innerWPerK);
+        network.link(FILM, AIR, cover.insideWPerK);
+        network.link(FILM, MASS, cover.massWPerK);
+        network.bound(FILM, cover.outsideWPerK, cover.outsideC);
+        network.bound(FILM, iceWPerK, 0);
+        network.link(MASS, AIR, tunnel.massAirWPerK());
+        network.bound(MASS, tunnel.groundWPerK(), tunnel.deepSoilC());
+        network.bound(MASS, cover.skyWPerK, cover.skyC);
+        network.source(MASS, tunnel.sunToMassShare() * cover.sunW);
+        network.source(AIR, (1 - tunnel.sunToMassShare()) * cover.sunW);
+        network.bound(AIR, leakKgPerS * AIR_J_PER_KG_K, outside.airC);
+    }
+
+    private void joinWater(Outside outside, Dryer dryer) {
+        film.join(network, HUMIDITY, FILM);
+        medium.join(network, HUMIDITY, MASS);
+        network.bound(HUMIDITY, leakKgPerS, outside.humidityKgPerKg);
+        double latentWPerKgPerKg = dryer.takesKgPerS * coilJPerKg(dryer);
+        network.bound(HUMIDITY, dryer.takesKgPerS, dryer.residueKgPerKg);
+        network.flow(DRYER, HUMIDITY, latentWPerKgPerKg);
+        network.source(DRYER, -latentWPerKgPerKg * dryer.residueKgPerKg);
+    }
+
+    private double coilJPerKg(Dryer dryer) {
+        return collectionJPerKg + dryer.freezeShare * FUSION_J_PER_KG;
+    }
+
+    void read(Flows flows, Outside outside, Heater heater, Dryer dryer) {
+        double airC = network.mean(AIR);
+        double massC = network.mean(MASS);
+        double filmC = network.mean(FILM);
+        double humidity = network.mean(HUMIDITY);
+        flows.heaterW = heater.powerW();
+        flows.dryerW = dryer.powerW;
+        flows.elementToAirW = heater.elementWPerK() * (network.mean(ELEMENT) - airC);
+        flows.dryerToAirW = dryer.innerWPerK * (network.mean(DRYER) - airC);
+        flows.airToFilmW = cover.insideWPerK * (airC - filmC);
+        flows.airToMassW = tunnel.massAirWPerK() * (airC - massC);
+        flows.massToFilmW = cover.massWPerK * (massC - filmC);
+        flows.leakW = leakKgPerS * AIR_J_PER_KG_K * (outside.airC - airC);
+        flows.groundW = tunnel.groundWPerK() * (tunnel.deepSoilC() - massC);
+        flows.skyW = cover.skyWPerK * (cover.skyC - massC);
+        flows.coverW = cover.outsideWPerK * (cover.outsideC - filmC);
+        flows.sunToMassW = tunnel.sunToMassShare() * cover.sunW;
+        flows.sunToAirW = (1 - tunnel.sunToMassShare()) * cover.sunW;
+        flows.leakKgPerS = leakKgPerS * (outside.humidityKgPerKg - humidity);
+        readFilm(flows, humidity, filmC);
+        readMachines(flows, humidity, massC, dryer);
+    }
+
+    private void readFilm(Flows flows, double humidity, double filmC) {
+        flows.frostShare = filmTakes ? 0 : frostShare;
+        flows.condensationKgPerS = film.settlesKgPerS(humidity, filmC);
+        flows.condensationW = film.latentJPerKg() * flows.condensationKgPerS;
+        flows.freezingW = -iceWPerK * filmC;
+        flows.freezingKgPerS = flows.freezingW / FUSION_J_PER_KG;
+    }
+
+    private void readMachines(Flows flows, double humidity, double massC, Dryer dryer) {
+        flows.evaporationKgPerS = -medium.settlesKgPerS(humidity, massC);
+        flows.evaporationW = medium.latentJPerKg() * flows.evaporationKgPerS;
+        flows.collectionKgPerS = dryer.takesKgPerS * (humidity - dryer.residueKgPerKg);
+        flows.collectionW = coilJPerKg(dryer) * flows.collectionKgPerS;
+        flows.coilFreezingKgPerS = dryer.freezeShare * flows.collectionKgPerS;
+        flows.coilMeltKgPerS = dryer.meltKgPerS;
+        flows.meltW = FUSION_J_PER_KG * dryer.meltKgPerS;
+    }
+
+    double filmC() {
+        return network.mean(FILM);
+    }
+
+    double filmOutsideC() {
+        return cover.outerSurfaceC(network.mean(FILM));
+    }
+
+    /** Where something that follows the air with a time constant ends the step, °C. */
+    double followsAirC(double now, double timeConstantS) {
+        return network.follower(AIR, now, timeConstantS);
+    }
+}
