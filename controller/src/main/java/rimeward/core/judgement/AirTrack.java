@@ -49,9 +49,4 @@ record AirTrack(
                 held ? othersAtHoldC : othersC,
                 doubtS);
     }
-
-    /** After a tick without a believable reading: it must prove itself again when it returns. */
-    AirTrack missed() {
-        return START;
-    }
 }

@@ -41,16 +41,18 @@ public final class Judge {
         Senses senses = frame.senses();
         Verdict[] verdicts = new Verdict[sensors.size()];
         AirTrack[] tracks = new AirTrack[sensors.size()];
+        Others others = Others.of(senses.sensors());
         for (int i = 0; i < verdicts.length; i++) {
             SensorLimits limits = sensors.get(i).limits();
             Reading reading = senses.sensors().get(i).airC();
-            AirTrack track = was.air().get(i);
             verdicts[i] = Plausible.of(reading, limits.leastC(), limits.mostC(), limits.maxAgeS());
-            tracks[i] = verdicts[i].isTrusted()
-                    ? track.seen(((Reading.Value) reading).value(), othersC(senses, i), limits.rateKPerMin(), dtS)
-                    : track.missed();
             if (verdicts[i].isTrusted()) {
-                verdicts[i] = overTime(tracks[i], limits, othersC(senses, i));
+                double airC = ((Reading.Value) reading).value();
+                double othersC = others.meanC(airC);
+                tracks[i] = was.air().get(i).seen(airC, othersC, limits.rateKPerMin(), dtS);
+                verdicts[i] = overTime(tracks[i], limits, othersC);
+            } else {
+                tracks[i] = AirTrack.START; // it must prove itself again when it returns
             }
         }
         amongNeighbours(verdicts, tracks);
@@ -84,20 +86,6 @@ public final class Judge {
         boolean othersMoved = StrictMath.abs(othersC - track.othersAtHoldC()) >= MOVED_K;
         double frozenAfterS = limits.frozenAfterS() * (othersMoved ? 1 : FROZEN_ALONE);
         return track.heldForS() >= frozenAfterS ? Verdict.FROZEN : Verdict.TRUSTED;
-    }
-
-    /** Mean of what all other sensors read, outside ones too: only its change is of use, °C. */
-    private static double othersC(Senses senses, int self) {
-        double sumC = 0;
-        int count = 0;
-        List<SensorReading> all = senses.sensors();
-        for (int i = 0; i < all.size(); i++) {
-            if (i != self && all.get(i).airC() instanceof Reading.Value value) {
-                sumC += value.value();
-                count++;
-            }
-        }
-        return count == 0 ? 0 : sumC / count;
     }
 
     // ---- readings together

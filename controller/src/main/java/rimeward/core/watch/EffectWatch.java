@@ -8,7 +8,6 @@ import rimeward.core.reading.Reading;
 import rimeward.core.tunnel.TunnelModel;
 import rimeward.site.Machine;
 import rimeward.site.RelaySet;
-import rimeward.site.Role;
 import rimeward.site.Site;
 
 /**
@@ -16,9 +15,6 @@ import rimeward.site.Site;
  * #watch} is a function of its arguments and of the site alone.
  */
 public final class EffectWatch {
-    /** A stage that gave nothing counts as failed for this long, s, unless it is seen to give. Own choice. */
-    private static final double FAILED_S = 7200;
-
     private final Site site;
     private final List<Machine> machines;
     private final RelaySet dryer;
@@ -43,12 +39,12 @@ public final class EffectWatch {
             RelaySet closed,
             TunnelModel tunnel,
             double dtS) {
-        Double[] sinceS = new Double[machines.size()];
-        Delivery[] each = new Delivery[machines.size()];
+        MachineTrack[] tracks = new MachineTrack[machines.size()];
+        Delivery[] each = new Delivery[tracks.length];
         for (int i = 0; i < each.length; i++) {
-            sinceS[i] =
-                    closed.has(i) == was.closed().has(i) ? was.sinceChangeS().get(i) + dtS : 0;
-            each[i] = MeterWatch.delivery(machines.get(i), powersW.get(i), closed.has(i), sinceS[i]);
+            boolean changed = closed.has(i) != was.closed().has(i);
+            double sinceS = was.machines().get(i).sinceChangeS(changed, dtS);
+            each[i] = MeterWatch.delivery(machines.get(i), powersW.get(i), closed.has(i), sinceS);
         }
         HeatTrace heat = was.heat();
         if (judgement.inside() instanceof Inside.Seen seen && !judgement.doorOpen()) {
@@ -56,13 +52,17 @@ public final class EffectWatch {
             judgeUnseen(each, powersW, heat);
         }
         DryTrace drying = was.drying().after(judgement.damp(), dryerRuns(each, closed), dtS);
-        Double[] failedLeftS = new Double[each.length];
-        Deliveries deliveries = new Deliveries(
-                Arrays.asList(each),
-                failed(was, each, failedLeftS, dtS),
-                drying.inVain(judgement.damp(), site.targets(), dtS));
-        WatchState next = new WatchState(closed, Arrays.asList(sinceS), Arrays.asList(failedLeftS), heat, drying);
-        return new Watched(deliveries, next);
+        RelaySet failed = RelaySet.none();
+        for (int i = 0; i < each.length; i++) {
+            boolean changed = closed.has(i) != was.closed().has(i);
+            MachineTrack track = was.machines().get(i);
+            tracks[i] = track.after(machines.get(i), each[i], track.sinceChangeS(changed, dtS), dtS);
+            failed = tracks[i].failed() ? failed.with(i) : failed;
+        }
+        boolean inVain = drying.inVain(judgement.damp(), site.targets(), dtS);
+        return new Watched(
+                new Deliveries(Arrays.asList(each), failed, inVain),
+                new WatchState(closed, Arrays.asList(tracks), heat, drying));
     }
 
     /** Heat that should be arriving: what meters show, and rated power where there is none, W. */
@@ -90,22 +90,6 @@ public final class EffectWatch {
                 each[i] = Delivery.STUCK_ON;
             }
         }
-    }
-
-    /** Fills in how long each still counts as failed. */
-    private RelaySet failed(WatchState was, Delivery[] each, Double[] leftS, double dtS) {
-        RelaySet failed = RelaySet.none();
-        for (int i = 0; i < each.length; i++) {
-            boolean stage = machines.get(i).role() == Role.HEATER_STAGE;
-            leftS[i] = switch (each[i]) {
-                case NOT_GIVING -> stage ? FAILED_S : 0.0;
-                case GIVING, STUCK_ON -> 0.0;
-                case OFF, STARTING, UNSEEN ->
-                    StrictMath.max(0.0, was.failedLeftS().get(i) - dtS);
-            };
-            failed = leftS[i] > 0 ? failed.with(i) : failed;
-        }
-        return failed;
     }
 
     private boolean dryerRuns(Delivery[] each, RelaySet closed) {

@@ -9,13 +9,14 @@ import rimeward.site.Site;
  * What the watch remembers from one tick to the next.
  *
  * @param closed relays at the last tick
- * @param sinceChangeS for each machine, how long its relay has been as it is, s
- * @param failedLeftS for each machine, how long it still counts as failed, s
+ * @param machines one for each machine
  */
-public record WatchState(
-        RelaySet closed, List<Double> sinceChangeS, List<Double> failedLeftS, HeatTrace heat, DryTrace drying) {
+public record WatchState(RelaySet closed, List<MachineTrack> machines, HeatTrace heat, DryTrace drying) {
     public static WatchState start(Site site) {
-        List<Double> zeros = Collections.nCopies(site.machines().size(), 0.0);
-        return new WatchState(RelaySet.none(), zeros, zeros, HeatTrace.START, DryTrace.IDLE);
+        return new WatchState(
+                RelaySet.none(),
+                Collections.nCopies(site.machines().size(), MachineTrack.START),
+                HeatTrace.START,
+                DryTrace.IDLE);
     }
 }
