@@ -1,9 +1,12 @@
 package rimeward.alert;
 
 import java.util.Locale;
+import java.util.OptionalDouble;
 import rimeward.core.Outcome;
 import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Outside;
 import rimeward.core.judgement.Verdict;
+import rimeward.core.tunnel.TunnelModel;
 import rimeward.site.Site;
 
 /** What a tired person reads at three in the morning: what is wrong, how bad, and the one thing to do. */
@@ -20,7 +23,7 @@ final class AlertText {
                         + ". Cover the plants or bring in heat now.";
             case HEAT_NOT_ARRIVING ->
                 subject + " is switched on but gives no heat. Coldest bench " + coldest(outcome)
-                        + ", floor " + degrees(site.floorC())
+                        + ", floor " + degrees(site.floorC()) + timeLeft(site, outcome)
                         + ". Check its plug, fuse, RCD and dial; the other machines are being tried.";
             case RELAY_WELDED ->
                 subject + " is switched off but still draws power or warms the air. Its relay may be"
@@ -40,6 +43,21 @@ final class AlertText {
                 "The power was cut for " + Math.round(dtS / 60) + " minutes. Coldest bench now " + coldest(outcome)
                         + "; the machines start one after another.";
         };
+    }
+
+    /** Time until the floor if no heat came at all, where it is above and will be crossed. */
+    private static String timeLeft(Site site, Outcome outcome) {
+        if (outcome.judgement().inside() instanceof Inside.Seen inside
+                && outcome.judgement().outside() instanceof Outside.Seen outside
+                && inside.coldestC() > site.floorC()) {
+            OptionalDouble leftS =
+                    TunnelModel.assumed(site.tunnel()).floatsAboveS(inside.coldestC(), site.floorC(), outside.airC());
+            if (leftS.isPresent()) {
+                return ", reached in about " + Math.max(1, Math.round(leftS.getAsDouble() / 60))
+                        + " minutes without heat";
+            }
+        }
+        return "";
     }
 
     private static String doubt(Site site, String subject, Outcome outcome) {

@@ -1,5 +1,6 @@
 package rimeward.core.tunnel;
 
+import java.util.OptionalDouble;
 import rimeward.site.Tunnel;
 
 /**
@@ -12,6 +13,9 @@ import rimeward.site.Tunnel;
  */
 public record TunnelModel(
         double heatLossWPerK, double airCapacityJPerK, double massCapacityJPerK, double massCouplingWPerK) {
+
+    private static final double HALF_DAY_S = 43_200;
+    private static final double STEP_S = 60;
 
     /** What the settings say, until the tunnel has been learned. */
     public static TunnelModel assumed(Tunnel tunnel) {
@@ -57,5 +61,15 @@ public record TunnelModel(
         double quick = StrictMath.exp(-horizonS / airTimeConstantS());
         double drift = StrictMath.exp(-horizonS * share / driftTimeConstantS());
         return outsideC + (heldC - outsideC) * drift + (airC - heldC) * quick;
+    }
+
+    /** How long free-float stays above a temperature, s; empty when it does so for half a day. */
+    public OptionalDouble floatsAboveS(double airC, double limitC, double outsideC) {
+        for (double horizonS = 0; horizonS <= HALF_DAY_S; horizonS += STEP_S) {
+            if (freeFloatC(airC, outsideC, horizonS) <= limitC) {
+                return OptionalDouble.of(horizonS);
+            }
+        }
+        return OptionalDouble.empty();
     }
 }
