@@ -54,7 +54,7 @@ public record DutyRow(String title, List<Line> lines, List<Long> handOvers, List
             to.close().close();
         }
         for (long at : handOvers) {
-            Shapes.upright(to, "handover", span.percent(at));
+            handOver(span, at, to);
         }
         for (Spell gap : gaps) {
             to.leaf(
@@ -69,6 +69,14 @@ public record DutyRow(String title, List<Line> lines, List<Long> handOvers, List
                     "100%");
         }
         Shapes.label(to, "lane", "6", TITLE_PX - 3, title);
+    }
+
+    /** A stroke from the first holder's line to the last's: below the line of the need. */
+    private void handOver(Span span, long at, Markup to) {
+        String x = span.percent(at);
+        String from = Shapes.px(TITLE_PX + 1.5 * LINE_PX);
+        String until = Shapes.px(TITLE_PX + (lines.size() - 0.5) * LINE_PX);
+        to.leaf("line", "class", "handover", "x1", x, "x2", x, "y1", from, "y2", until);
     }
 
     /** At least a column wide, so that the shortest spell shows. */

@@ -23,8 +23,8 @@ public record Ground(List<Stretch> stretches, List<Mark> marks) {
                     "100%");
         }
         TimeRules rules = TimeRules.of(span);
-        rule(span, rules.fineS(), "fine", to);
-        rule(span, rules.labelS(), "bold", to);
+        rule(span, rules.fineS(), "fine uprights", to);
+        rule(span, rules.labelS(), "bold uprights", to);
         for (Mark mark : marks) {
             Shapes.upright(to, mark.kind(), span.percent(mark.epochS()));
         }

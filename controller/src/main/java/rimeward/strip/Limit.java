@@ -3,7 +3,7 @@ package rimeward.strip;
 /**
  * A value ruled across a panel. Where a pen is on its wrong side, the space between is hatched.
  *
- * @param text at its right end
+ * @param text its name and value, short enough for the gutter
  * @param kind ink: the style sheet knows it
  * @param wrongSide where the pen should not be
  */

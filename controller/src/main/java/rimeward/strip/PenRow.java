@@ -42,7 +42,7 @@ public record PenRow(String title, Scale scale, List<Pen> pens, List<Limit> limi
                     Curve.path(span, scale, pen.series()));
         }
         to.close();
-        limits.forEach(limit -> limit(limit, to));
+        limits.forEach(limit -> Shapes.level(to, "limit " + limit.kind(), scale.px(limit.value())));
         notes.forEach(note -> note(span, note, to));
         Shapes.label(to, "title", "6", LETTER_PX + 2, title);
     }
@@ -71,30 +71,13 @@ public record PenRow(String title, Scale scale, List<Pen> pens, List<Limit> limi
         return Math.abs(times - Math.rint(times)) < 1e-6;
     }
 
-    private void limit(Limit limit, Markup to) {
-        double yPx = scale.px(limit.value());
-        Shapes.level(to, "limit " + limit.kind(), yPx);
-        double besidePx = limit.wrongSide() == Limit.Side.BELOW ? yPx - BASELINE_PX : yPx + LETTER_PX;
-        to.put(
-                "text",
-                limit.text(),
-                "class",
-                "limit-text " + limit.kind(),
-                "x",
-                "100%",
-                "dx",
-                "-6",
-                "y",
-                Shapes.px(besidePx),
-                "text-anchor",
-                "end");
-    }
-
     private void note(Span span, Note note, Markup to) {
         double yPx = scale.px(note.value());
         String x = span.percent(note.epochS());
         boolean late = span.column(note.epochS()) > Span.COLUMNS * 3 / 5;
-        to.leaf("circle", "class", "ring", "cx", x, "cy", Shapes.px(yPx), "r", "4");
+        if (note.value() <= scale.high() && note.value() >= scale.low()) {
+            to.leaf("circle", "class", "ring", "cx", x, "cy", Shapes.px(yPx), "r", "4");
+        }
         boolean low = yPx > heightPx() - 2 * LETTER_PX;
         to.put(
                 "text",
@@ -111,15 +94,25 @@ public record PenRow(String title, Scale scale, List<Pen> pens, List<Limit> limi
                 late ? "end" : "start");
     }
 
+    /** Limits have their names there; numbers that would touch one give way. */
     @Override
     public void gutter(Span span, Markup to) {
         int decimals = scale.label() < 1 ? 1 : 0;
         for (int i = 0; low(i) < scale.high() + scale.rule() / 2; i++) {
             double yPx = scale.px(low(i));
-            if (isLabelled(low(i)) && yPx > LETTER_PX && yPx < heightPx() - BASELINE_PX) {
+            boolean inside = yPx > LETTER_PX && yPx < heightPx() - BASELINE_PX;
+            if (isLabelled(low(i)) && inside && limits.stream().noneMatch(limit -> isNear(limit, yPx))) {
                 Shapes.gutterLabel(to, "scale", yPx + BASELINE_PX, number(low(i), decimals));
             }
         }
+        for (Limit limit : limits) {
+            double yPx = scale.px(limit.value());
+            Shapes.gutterLabel(to, "limit-text " + limit.kind(), yPx + BASELINE_PX, limit.text());
+        }
+    }
+
+    private boolean isNear(Limit limit, double yPx) {
+        return Math.abs(scale.px(limit.value()) - yPx) < LETTER_PX;
     }
 
     /** For the script. */

@@ -69,17 +69,12 @@
     const fromMs = strip.dataset.from * 1000, toMs = strip.dataset.to * 1000, offsetMs = strip.dataset.offset * 1000;
     const pens = pensOf(strip), duties = spellsOf(strip);
     const columns = pens.length ? pens[0].width : 1;
-    const readout = document.createElement("p");
-    readout.className = "readout";
-    readout.textContent = "Point at the strip, or step along it with the arrow keys, to read it.";
     const hair = document.createElement("div");
     hair.className = "hair";
-    hair.hidden = true;
     for (const [name, value] of Object.entries({role: "slider", tabindex: 0, "aria-label": "Time on the strip",
         "aria-valuemin": 0, "aria-valuemax": Math.round((toMs - fromMs) / MINUTE_MS)})) {
       hair.setAttribute(name, value);
     }
-    strip.before(readout);
     strip.append(hair);
     let atMs = fromMs;
 
@@ -95,7 +90,8 @@
 
     function show(ms) {
       atMs = Math.min(toMs, Math.max(fromMs, Math.round(ms / MINUTE_MS) * MINUTE_MS));
-      hair.hidden = false;
+      hair.classList.add("drawn");
+      readout.hidden = false;
       hair.style.left = "calc(var(--gutter) + (100% - var(--gutter)) * " + (atMs - fromMs) / (toMs - fromMs) + ")";
       const said = say();
       readout.textContent = said;
@@ -107,6 +103,9 @@
       const paper = strip.querySelector("svg.paper").getBoundingClientRect();
       show(fromMs + (event.clientX - paper.left) / paper.width * (toMs - fromMs));
     });
+    strip.addEventListener("pointerleave", () => { readout.hidden = true; });
+    hair.addEventListener("focus", () => show(atMs));
+    hair.addEventListener("blur", () => { readout.hidden = true; });
     hair.addEventListener("keydown", event => {
       const stepMs = (event.shiftKey ? 60 : 5) * MINUTE_MS;
       const to = {ArrowLeft: atMs - stepMs, ArrowDown: atMs - stepMs, ArrowRight: atMs + stepMs, ArrowUp: atMs + stepMs,
@@ -116,8 +115,15 @@
         show(to);
       }
     });
-    show(Number(strip.dataset.start || strip.dataset.from) * 1000);
+    hair.setAttribute("aria-valuenow", 0);
+    hair.setAttribute("aria-valuetext", say());
   }
+
+  const readout = document.createElement("p");
+  readout.className = "readout";
+  readout.hidden = true;
+  readout.setAttribute("aria-hidden", "true");
+  document.body.append(readout);
 
   document.querySelectorAll(".strip[data-from]").forEach(dress);
 })();

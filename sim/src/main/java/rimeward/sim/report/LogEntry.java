@@ -1,0 +1,31 @@
+package rimeward.sim.report;
+
+/**
+ * One line of the log.
+ *
+ * @param epochS when, s since 1970 UTC
+ * @param kind what sort of line; the style sheet knows it
+ * @param what in a few words
+ * @param why the reason, or what was said; may be empty
+ */
+record LogEntry(long epochS, Kind kind, String what, String why) {
+    /** In the order in which lines of one second stand. */
+    enum Kind {
+        FAULT("planted"),
+        POWER("power"),
+        DOOR("door"),
+        SWITCH("relay"),
+        DUTY("duty"),
+        ALERT("alert");
+
+        private final String says;
+
+        Kind(String says) {
+            this.says = says;
+        }
+
+        String says() {
+            return says;
+        }
+    }
+}

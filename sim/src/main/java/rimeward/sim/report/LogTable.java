@@ -1,0 +1,61 @@
+package rimeward.sim.report;
+
+import java.util.List;
+import java.util.Locale;
+import rimeward.sim.run.ScenarioHeader;
+import rimeward.strip.Markup;
+import rimeward.strip.Stamp;
+
+/** The log as a table of the page, with a heading for each day. */
+final class LogTable {
+    /** A law that switches without end would make a page that nobody can open. */
+    private static final int MOST_ROWS = 1500;
+
+    private LogTable() {}
+
+    static void draw(ScenarioHeader header, List<LogEntry> entries, Markup to) {
+        to.open("table", "class", "log").open("thead").open("tr");
+        to.put("th", "time", "scope", "col").put("th", "what", "scope", "col").put("th", "why", "scope", "col");
+        to.close().close();
+        String day = "";
+        for (LogEntry entry : entries.subList(0, Math.min(MOST_ROWS, entries.size()))) {
+            String its = Stamp.date(entry.epochS(), header.offset());
+            if (!its.equals(day)) {
+                if (!day.isEmpty()) {
+                    to.close();
+                }
+                to.line().open("tbody").open("tr");
+                to.put("th", its, "colspan", "3", "scope", "rowgroup").close();
+                day = its;
+            }
+            line(header, entry, to);
+        }
+        if (!day.isEmpty()) {
+            to.close();
+        }
+        to.close();
+        if (entries.size() > MOST_ROWS) {
+            to.put(
+                    "p",
+                    "The first " + MOST_ROWS + " of " + entries.size()
+                            + " lines; trace.csv holds every tick's relays.");
+        }
+    }
+
+    private static void line(ScenarioHeader header, LogEntry entry, Markup to) {
+        String kind = entry.kind().name().toLowerCase(Locale.ROOT);
+        to.line().open("tr", "class", kind).open("td");
+        to.put(
+                "time",
+                Stamp.second(entry.epochS(), header.offset()),
+                "datetime",
+                Stamp.iso(entry.epochS(), header.offset()));
+        to.close()
+                .open("td")
+                .put("span", entry.kind().says(), "class", "kind")
+                .text(" ")
+                .put("span", entry.what())
+                .close();
+        to.put("td", entry.why()).close();
+    }
+}

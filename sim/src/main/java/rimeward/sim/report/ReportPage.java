@@ -1,0 +1,181 @@
+package rimeward.sim.report;
+
+import java.util.List;
+import rimeward.sim.run.Comparison;
+import rimeward.sim.run.RunResult;
+import rimeward.sim.run.ScenarioHeader;
+import rimeward.strip.Mark;
+import rimeward.strip.Markup;
+import rimeward.strip.Stamp;
+import rimeward.strip.Strip;
+
+/** The page: one file that needs no network, no other file, and no script to be understood. */
+public final class ReportPage {
+    private final Comparison comparison;
+    private final ScenarioHeader header;
+    private final RunResult first;
+    private final String version;
+    private final Markup to = new Markup();
+
+    private ReportPage(Comparison comparison, String version) {
+        this.comparison = comparison;
+        this.header = comparison.header();
+        this.first = comparison.results().get(0);
+        this.version = version;
+    }
+
+    /**
+     * The whole page.
+     *
+     * @param version of the program, for the small print
+     */
+    public static String of(Comparison comparison, String version) {
+        return new ReportPage(comparison, version).write();
+    }
+
+    private String write() {
+        to.raw("<!doctype html>\n").open("html", "lang", "en").open("head");
+        to.leaf("meta", "charset", "utf-8");
+        to.leaf("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+        to.leaf(
+                "meta",
+                "http-equiv",
+                "Content-Security-Policy",
+                "content",
+                "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'");
+        to.put("title", header.title() + " – Rimeward replay");
+        to.raw("<style>\n")
+                .raw(Resource.text(Strip.class, "strip.css"))
+                .raw(Resource.text(ReportPage.class, "page.css"))
+                .raw("</style>");
+        to.close().line().open("body");
+        head();
+        to.line().open("main");
+        verdict();
+        laws();
+        strip();
+        rivals();
+        log();
+        notes();
+        to.close().line();
+        to.raw("<script>\n").raw(Resource.text(Strip.class, "strip.js")).raw("</script>");
+        return to.close().close().line().done();
+    }
+
+    private void head() {
+        to.line().open("header").open("div", "class", "form");
+        to.put("p", "Rimeward – replay record", "class", "maker").put("h1", header.title());
+        to.open("dl");
+        field("Place", comparison.site().name());
+        field("From", moment(header.startEpochS()));
+        field("To", moment(header.endEpochS()));
+        field("Law", first.law().name());
+        field("Weather", header.weather());
+        to.close().close().close();
+    }
+
+    private void field(String name, String value) {
+        to.open("div").put("dt", name).put("dd", value).close();
+    }
+
+    private String moment(long epochS) {
+        return Stamp.date(epochS, header.offset()) + ", " + Stamp.clock(epochS, header.offset());
+    }
+
+    private void verdict() {
+        Verdict verdict = Verdict.of(comparison, first);
+        to.line().open("section", "class", "verdict", "aria-labelledby", "verdict");
+        to.put("h2", verdict.word(), "id", "verdict", "class", verdict.word().equals("Held") ? "stamp" : "stamp bad");
+        to.open("div")
+                .put("p", verdict.floor(), "class", "floor")
+                .put("p", String.join(" ", verdict.rest()))
+                .close();
+        to.close();
+    }
+
+    private void laws() {
+        section("laws", "The laws beside each other");
+        to.put("p", header.description());
+        LawTable.draw(comparison, to);
+        to.close();
+    }
+
+    private void strip() {
+        section("strip", "The strip: " + first.law().name());
+        legend();
+        NightStrip.of(comparison, first).draw(to);
+        marks();
+        to.open("details").put("summary", "The same as a table");
+        HourTable.draw(header, first.trace(), to);
+        to.close().close();
+    }
+
+    private void legend() {
+        Legend.open(to);
+        Legend.line("pen coldest", "coldest bench", to);
+        Legend.line("pen seen", "as the controller sees it", to);
+        Legend.line("pen outside", "outside", to);
+        Legend.line("limit floor", "floor", to);
+        Legend.line("pen rh", "humidity", to);
+        Legend.line("pen dew", "dew point", to);
+        Legend.line("pen film", "film", to);
+        Legend.bar("heater", "heater draws power", to);
+        Legend.bar("dryer", "dryer draws power", to);
+        Legend.line("asked", "asked, but draws nothing", to);
+        to.close();
+    }
+
+    /** The marks' words in full, for narrow screens and for those who do not see the strip. */
+    private void marks() {
+        List<Mark> all = Marks.of(header, first).all();
+        if (all.isEmpty()) {
+            return;
+        }
+        to.open("dl", "class", "marks");
+        for (Mark mark : all) {
+            String when = Stamp.day(mark.epochS(), header.offset()) + " " + Stamp.clock(mark.epochS(), header.offset());
+            to.line()
+                    .open("div")
+                    .put("dt", mark.code())
+                    .put("dd", when + " – " + mark.text())
+                    .close();
+        }
+        to.close();
+    }
+
+    private void rivals() {
+        List<RunResult> rivals =
+                comparison.results().subList(1, comparison.results().size());
+        if (rivals.isEmpty()) {
+            return;
+        }
+        section("rivals", "The rivals, same weather, same scale");
+        to.open("div", "class", "rivals");
+        for (RunResult rival : rivals) {
+            Verdict verdict = Verdict.of(comparison, rival);
+            to.line().open("figure").put("h3", rival.law().name());
+            RivalStrip.of(comparison, rival).draw(to);
+            to.open("figcaption").put("strong", verdict.word() + ". ");
+            to.text(verdict.floor() + " " + String.join(" ", verdict.rest()))
+                    .close()
+                    .close();
+        }
+        to.close().close();
+    }
+
+    private void log() {
+        section("log", "The log: " + first.law().name());
+        LogTable.draw(header, LogBook.of(header, first), to);
+        to.close();
+    }
+
+    private void notes() {
+        section("notes", "Notes");
+        Notes.draw(comparison, version, to);
+        to.close();
+    }
+
+    private void section(String id, String title) {
+        to.line().open("section", "id", id, "aria-labelledby", id + "-title").put("h2", title, "id", id + "-title");
+    }
+}
