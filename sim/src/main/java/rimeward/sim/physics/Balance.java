@@ -159,6 +159,11 @@ final class Balance {
         return collectionJPerKg + dryer.freezeShare * FUSION_J_PER_KG;
     }
 
+    /** What the outside air that came in took for each kelvin, W/K. */
+    double leakWPerK() {
+        return leakKgPerS * AIR_J_PER_KG_K;
+    }
+
     void read(Flows flows, Outside outside, Heater heater, Dryer dryer) {
         double airC = network.mean(AIR);
         double massC = network.mean(MASS);

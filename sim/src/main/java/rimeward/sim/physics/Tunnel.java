@@ -3,6 +3,7 @@ package rimeward.sim.physics;
 import java.util.List;
 import rimeward.air.MoistAir;
 import rimeward.air.RelativeHumidity;
+import rimeward.air.Saturation;
 
 /**
  * The physical truth of one tunnel, stepped through time; for one thread. A step allocates nothing.
@@ -279,6 +280,26 @@ public final class Tunnel {
             coldestC = Math.min(coldestC, benches[i].benchC(now.airC, outside.airC));
         }
         return coldestC;
+    }
+
+    /** Whether dew falls on the film now. */
+    public boolean isFilmAtDewPoint() {
+        return vapourPa() >= Saturation.overSurfacePa(now.filmC);
+    }
+
+    /** Whether dew falls at a bench now: air and leaves there are as cold as the dew point. */
+    public boolean isBenchAtDewPoint(int bench) {
+        return vapourPa() >= Saturation.overWaterPa(benchC(bench));
+    }
+
+    /** Heat that the air lost in the last step to everything but machines, W; negative where it gained. */
+    public double airLossW() {
+        return flows.airToFilmW + flows.airToMassW - flows.leakW - flows.sunToAirW;
+    }
+
+    /** What one kelvin more costs, W/K: the cover with standard surfaces, and the leakage of the moment; without the ground. */
+    public double heatLossWPerK() {
+        return Panel.lossWPerK(parameters.cover()) + balance.leakWPerK();
     }
 
     /** Liquid on the film, kg. */

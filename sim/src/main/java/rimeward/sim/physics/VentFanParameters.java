@@ -12,6 +12,10 @@ public record VentFanParameters(double airflowM3PerH, double powerW) {
         Require.within("powerW of the vent fan", powerW, 0, 2000);
     }
 
+    public boolean isFitted() {
+        return airflowM3PerH > 0;
+    }
+
     public static VentFanParameters none() {
         return new VentFanParameters(0, 0);
     }

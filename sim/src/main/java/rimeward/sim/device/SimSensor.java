@@ -1,0 +1,102 @@
+package rimeward.sim.device;
+
+import rimeward.air.MoistAir;
+import rimeward.air.RelativeHumidity;
+import rimeward.core.reading.Reading;
+import rimeward.core.reading.SensorReading;
+import rimeward.sim.fault.FaultClock;
+import rimeward.sim.fault.FaultKind;
+import rimeward.sim.fault.SeededStream;
+import rimeward.sim.world.Truth;
+
+/** One sensor: what it should see, what its vices make of that, and what its faults make of that. For the world's thread. */
+final class SimSensor {
+    /** A sensor's own element answers within this, so a reading is never older, s. */
+    private static final double AGE_S = 1;
+
+    private static final double SPIKE_CHANCE = 0.02;
+    private static final double DAY_S = 86_400;
+
+    private final String id;
+    private final Spot spot;
+    private final boolean hasHumidity;
+    private final SensorVices vices;
+    private final SeededStream luck;
+    private double airC;
+    private double rhPercent;
+    private double driftK;
+    private SensorReading last;
+
+    SimSensor(String id, Spot spot, boolean hasHumidity, SensorVices vices, SeededStream luck, Truth truth) {
+        this.id = id;
+        this.spot = spot;
+        this.hasHumidity = hasHumidity;
+        this.vices = vices;
+        this.luck = luck;
+        airC = spot.airC(truth);
+        rhPercent = spot.rhPercent(truth);
+        last = new SensorReading(value(airC), hasHumidity ? value(rhPercent) : Reading.NOT_FITTED);
+    }
+
+    SensorReading read(Truth truth, FaultClock faults, double dtS) {
+        double share = dtS / (vices.lagS() + dtS);
+        airC += (spot.airC(truth) - airC) * share;
+        rhPercent += (spot.rhPercent(truth) - rhPercent) * share;
+        driftK += (vices.driftKPerDay() + faults.magnitude(FaultKind.SENSOR_DRIFT, id)) * dtS / DAY_S;
+        if (isLost(faults)) {
+            return new SensorReading(Reading.NO_ANSWER, hasHumidity ? Reading.NO_ANSWER : Reading.NOT_FITTED);
+        }
+        if (!faults.isActive(FaultKind.SENSOR_FROZEN, id)) {
+            last = new SensorReading(air(truth, faults), humidity(faults));
+        }
+        return last;
+    }
+
+    private boolean isLost(FaultClock faults) {
+        return faults.isActive(FaultKind.SENSOR_LOST, id)
+                || (spot instanceof Spot.Outside && faults.isActive(FaultKind.OUTSIDE_SENSOR_LOST));
+    }
+
+    private Reading air(Truth truth, FaultClock faults) {
+        double seenC = airC + vices.offsetK() + driftK + luck.bell() * vices.noiseK();
+        if (faults.isActive(FaultKind.SENSOR_WET, id)) {
+            seenC = wetBulbC(truth);
+        }
+        seenC += faults.magnitude(FaultKind.SENSOR_OFFSET, id);
+        if (faults.isActive(FaultKind.SENSOR_NOISE, id)) {
+            seenC += luck.bell() * faults.magnitude(FaultKind.SENSOR_NOISE, id);
+        }
+        if (faults.isActive(FaultKind.SENSOR_SPIKE, id) && luck.nextDouble() < SPIKE_CHANCE) {
+            seenC += luck.between(-1, 1) * faults.magnitude(FaultKind.SENSOR_SPIKE, id);
+        }
+        return value(rounded(seenC, vices.resolutionK()));
+    }
+
+    private Reading humidity(FaultClock faults) {
+        if (!hasHumidity) {
+            return Reading.NOT_FITTED;
+        }
+        if (faults.isActive(FaultKind.HUMIDITY_LOST, id)) {
+            return Reading.NO_ANSWER;
+        }
+        double seenPercent = rhPercent + vices.offsetPercent() + luck.bell() * vices.noisePercent();
+        if (faults.isActive(FaultKind.SENSOR_WET, id)) {
+            seenPercent = 100;
+        }
+        double shown = StrictMath.max(0, StrictMath.min(100, seenPercent));
+        return value(rounded(shown, vices.resolutionPercent()));
+    }
+
+    private double wetBulbC(Truth truth) {
+        double vapourPa = RelativeHumidity.vapourFromOverWaterPa(airC, StrictMath.min(100, rhPercent));
+        return MoistAir.wetBulbC(airC, MoistAir.humidityRatioKgPerKg(vapourPa, truth.pressurePa()), truth.pressurePa());
+    }
+
+    private static double rounded(double value, double step) {
+        return StrictMath.rint(value / step) * step;
+    }
+
+    private static Reading value(double value) {
+        return new Reading.Value(value, AGE_S);
+    }
+}
