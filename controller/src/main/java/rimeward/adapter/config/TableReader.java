@@ -124,6 +124,11 @@ public final class TableReader {
         return Optional.empty();
     }
 
+    /** A table that may be left out because each of its keys may. */
+    public TableReader optionalTable(String key) {
+        return findTable(key).orElseGet(() -> open(label(key), new Node.Branch(table.origin(), Map.of())));
+    }
+
     /** The tables of an array of tables; none if the key is left out. They are counted from 1 in messages. */
     public List<TableReader> tables(String key) {
         if (!has(key)) {
