@@ -1,0 +1,72 @@
+package rimeward.sim.scenario;
+
+import java.time.ZoneOffset;
+import java.util.List;
+import rimeward.sim.device.SensorVices;
+import rimeward.sim.fault.FaultPlan;
+import rimeward.sim.physics.MachineParameters;
+import rimeward.sim.physics.StartState;
+import rimeward.sim.physics.TunnelParameters;
+import rimeward.sim.weather.ForecastModel;
+import rimeward.sim.weather.WeatherSeries;
+import rimeward.sim.world.GrowerRounds;
+import rimeward.site.Site;
+
+/**
+ * One tunnel in one weather with all that goes wrong: what a replay needs, complete and checked.
+ *
+ * @param id short name for tables and folders
+ * @param title a few words for people
+ * @param description what happens, and what to look for
+ * @param site what the controller is told of the place
+ * @param tunnel what it truly is
+ * @param machines what the machines truly are
+ * @param sensors how each of the site's sensors differs from the truth
+ * @param doorContact whether the controller sees the door
+ * @param start how it begins
+ * @param weather at least from the first second to the last
+ * @param forecast how wrong the evening's forecast is
+ * @param startEpochS first second, since 1970 UTC
+ * @param lengthS length, s; whole ticks
+ * @param tickS control tick, s
+ * @param traceEveryS time between two rows of the trace, s; whole ticks
+ * @param seed names the luck of sensors and machines
+ * @param offset the place's fixed offset from UTC
+ * @param faults what goes wrong
+ * @param rounds when the grower empties the tank
+ * @param law the law asked for: a name, or a JAR
+ * @param against rivals to compare with
+ * @param gates what the law must reach
+ */
+public record Scenario(
+        String id,
+        String title,
+        String description,
+        Site site,
+        TunnelParameters tunnel,
+        MachineParameters machines,
+        List<SensorVices> sensors,
+        boolean doorContact,
+        StartState start,
+        WeatherSeries weather,
+        ForecastModel forecast,
+        long startEpochS,
+        long lengthS,
+        int tickS,
+        int traceEveryS,
+        long seed,
+        ZoneOffset offset,
+        FaultPlan faults,
+        GrowerRounds rounds,
+        String law,
+        List<String> against,
+        Gates gates) {
+    public Scenario {
+        against = List.copyOf(against);
+        sensors = List.copyOf(sensors);
+        if (lengthS < tickS || lengthS % tickS != 0 || traceEveryS % tickS != 0) {
+            throw new IllegalArgumentException("a replay of " + lengthS + " s with a trace every " + traceEveryS
+                    + " s needs a tick that divides both, not " + tickS + " s");
+        }
+    }
+}
