@@ -46,12 +46,13 @@ final class MapTest {
             sim.weather       | air
             sim.fault         |
             sim.world         | sim.physics sim.weather sim.fault
-            sim.device        | port core.reading core.guard site sim.world sim.fault
+            sim.device        | port core.reading core.guard site air sim.world sim.fault
+            sim.scenario      | sim.physics sim.weather sim.fault sim.world sim.device adapter.config site
             sim.law           | core.decision core.judgement core.outlook site
             sim.check         | core.decision core.judgement site
-            sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check service port record alert core.* adapter.config air site
-            sim.report        | sim.run sim.check core.guard alert site strip
-            sim.app           | sim.run sim.report
+            sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check sim.scenario service port record alert core.* air site
+            sim.report        | sim.run sim.check core.guard core.judgement alert site strip
+            sim.app           | sim.run sim.report sim.scenario sim.check
             """;
 
     /** Libraries and parts of the JDK that only the named packages may import; no other library at all. */
@@ -63,9 +64,9 @@ final class MapTest {
             org.sqlite              | adapter.journal
             java.net.http           | adapter.forecast
             com.sun.net.httpserver  | adapter.web
-            org.tomlj               | adapter.config sim.run
+            org.tomlj               | adapter.config
             picocli                 | app sim.app
-            org.slf4j               | service adapter.* app sim.run sim.app
+            org.slf4j               | service adapter.* app sim.app
             org.jspecify            | *
             java                    | *
             """;

@@ -1,2 +1,8 @@
-/** Command line of the simulator. May import {@code sim.run} and {@code sim.report}; imported by none. */
+/**
+ * Command line of the simulator. May import {@code sim.run}, {@code sim.report}, {@code sim.scenario} and {@code sim.check}; imported by
+ * none.
+ */
+@NullMarked
 package rimeward.sim.app;
+
+import org.jspecify.annotations.NullMarked;

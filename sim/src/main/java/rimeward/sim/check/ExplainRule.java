@@ -40,9 +40,9 @@ final class ExplainRule {
         }
     }
 
-    /** Without mains relays fall open, and nobody has to explain that. */
-    void fellOpen() {
-        was = RelaySet.none();
+    /** Relays fell by themselves, and nobody has to explain that. */
+    void fell(Facts now) {
+        was = now.closed;
     }
 
     private void judge(Facts now, String machine, Reason reason, Judgement believed) {

@@ -12,7 +12,7 @@ public final class Facts {
 
     public long lastsS;
 
-    /** Whether there were mains, and so a controller. */
+    /** Whether there were mains. */
     public boolean powered;
 
     /** Coldest and hottest bench, °C. */
@@ -45,7 +45,7 @@ public final class Facts {
     /** Whether some machine or relay has a fault. */
     public boolean machineFaulty;
 
-    /** Relays as commanded; none without mains. */
+    /** Relays as commanded, or as they fell without a controller. */
     public RelaySet closed = RelaySet.none();
 
     /** Whether the machines could give any heat at all. */

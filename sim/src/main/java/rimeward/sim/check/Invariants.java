@@ -12,6 +12,7 @@ import rimeward.site.Site;
 public final class Invariants {
     private final GapRule gap;
     private final RestRule rest;
+    private final QuietRule quiet;
     private final ExplainRule explain;
     private final Rule[] rules;
     private RelaySet was = RelaySet.none();
@@ -19,14 +20,10 @@ public final class Invariants {
     public Invariants(Site site) {
         gap = new GapRule(site);
         rest = new RestRule(site);
+        quiet = new QuietRule(site);
         explain = new ExplainRule(site);
         rules = new Rule[] {
-            new FloorRule(site),
-            gap,
-            new CircuitRule(site),
-            new HotRule(site),
-            new FailWarmRule(site, gap),
-            new QuietRule(site)
+            new FloorRule(site), gap, new CircuitRule(site), new HotRule(site), new FailWarmRule(site, gap)
         };
     }
 
@@ -35,17 +32,19 @@ public final class Invariants {
         if (!now.closed.equals(was)) {
             was = now.closed;
             rest.switched(now, reasons);
+            quiet.switched(now);
             explain.switched(now, reasons, believed);
         }
         lookAlways(now);
     }
 
-    /** Time without mains, when nobody decides anything. */
+    /** Time without a controller, when nobody decides anything and relays fall by themselves. */
     public void lookInTheDark(Facts now) {
-        if (!was.isEmpty()) {
-            was = RelaySet.none();
-            rest.switched(now, List.of());
-            explain.fellOpen();
+        if (!now.closed.equals(was)) {
+            was = now.closed;
+            rest.fell(now);
+            quiet.fell(now);
+            explain.fell(now);
         }
         lookAlways(now);
     }
@@ -72,9 +71,10 @@ public final class Invariants {
 
     /** What did not hold, in the properties' order; empty is good. */
     public List<Breach> breaches() {
-        Stream<Optional<Breach>> found = Stream.concat(
-                Stream.of(rest.breach(), explain.breach()), Stream.of(rules).map(Rule::breach));
-        return found.flatMap(Optional::stream)
+        Stream<Optional<Breach>> onSwitches = Stream.of(rest.breach(), quiet.breach(), explain.breach());
+        Stream<Optional<Breach>> always = Stream.of(rules).map(Rule::breach);
+        return Stream.concat(onSwitches, always)
+                .flatMap(Optional::stream)
                 .sorted((a, b) -> a.property().compareTo(b.property()))
                 .toList();
     }

@@ -8,7 +8,7 @@ import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
 /** P7. In no hour does a relay close more often than its machine bears. */
-final class QuietRule implements Rule {
+final class QuietRule {
     private static final long HOUR_S = 3600;
     private static final long NEVER = Long.MIN_VALUE / 2;
 
@@ -28,11 +28,11 @@ final class QuietRule implements Rule {
         }
     }
 
-    @Override
-    public void look(Facts now) {
+    /** To be called when relays changed. */
+    void switched(Facts now) {
         RelaySet started = now.closed.minus(was);
         was = now.closed;
-        for (int i = 0; !started.isEmpty() && i < startsEpochS.length; i++) {
+        for (int i = 0; i < startsEpochS.length; i++) {
             if (started.has(i)) {
                 start(now, i);
             }
@@ -58,8 +58,12 @@ final class QuietRule implements Rule {
         }
     }
 
-    @Override
-    public Optional<Breach> breach() {
+    /** Relays fell by themselves. */
+    void fell(Facts now) {
+        was = now.closed;
+    }
+
+    Optional<Breach> breach() {
         return log.breach();
     }
 }

@@ -44,14 +44,22 @@ final class RestRule {
         Arrays.fill(changedEpochS, LONG_AGO_S);
     }
 
-    /** To be called when relays changed. Without mains they fall open, and nobody decided that. */
+    /** To be called when relays changed. */
     void switched(Facts now, List<Reason> reasons) {
         for (int i = 0; i < changedEpochS.length; i++) {
             if (was.has(i) != now.closed.has(i)) {
-                if (now.powered) {
-                    judge(now, i, reasons.get(i).cause());
-                }
+                judge(now, i, reasons.get(i).cause());
                 changedEpochS[i] = now.epochS;
+            }
+        }
+        was = now.closed;
+    }
+
+    /** Relays fell by themselves: nobody decided it, and the machines' history is no longer the controller's. */
+    void fell(Facts now) {
+        for (int i = 0; i < changedEpochS.length; i++) {
+            if (was.has(i) != now.closed.has(i)) {
+                changedEpochS[i] = LONG_AGO_S;
             }
         }
         was = now.closed;

@@ -1,0 +1,135 @@
+package rimeward.sim.run;
+
+import java.util.EnumSet;
+import java.util.Set;
+import rimeward.sim.fault.FaultClock;
+import rimeward.sim.fault.FaultKind;
+import rimeward.sim.physics.DryerPhase;
+import rimeward.sim.world.Truth;
+import rimeward.sim.world.World;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+/** Which machines could give heat, whatever is asked of them; what is wrong is looked up again only when that changes. */
+final class Ability {
+    private static final Set<FaultKind> OF_MACHINES = EnumSet.of(
+            FaultKind.HEATER_FUSE,
+            FaultKind.RESIDUAL_CURRENT,
+            FaultKind.HEATER_RELAY_OPEN,
+            FaultKind.HEATER_RELAY_WELDED,
+            FaultKind.HEATER_FAN_STALLED,
+            FaultKind.DRYER_RELAY_OPEN,
+            FaultKind.DRYER_RELAY_WELDED,
+            FaultKind.DRYER_TRIP,
+            FaultKind.DRYER_ICED,
+            FaultKind.HUMIDISTAT_OPEN,
+            FaultKind.POWER_FEEDBACK_LOST);
+
+    private static final Set<FaultKind> OF_SENSORS = EnumSet.of(
+            FaultKind.SENSOR_LOST,
+            FaultKind.SENSOR_FROZEN,
+            FaultKind.SENSOR_OFFSET,
+            FaultKind.SENSOR_DRIFT,
+            FaultKind.SENSOR_SPIKE,
+            FaultKind.SENSOR_NOISE,
+            FaultKind.SENSOR_WET);
+
+    private final World world;
+    private final Truth truth;
+    private final Site site;
+    private final int dryer;
+    private double knownUntilS = Double.NEGATIVE_INFINITY;
+    private RelaySet liveStages = RelaySet.none();
+    private boolean dryerLive;
+    private boolean machineFaulty;
+    private boolean sensorsTruthful;
+
+    Ability(World world, Site site) {
+        this.world = world;
+        this.site = site;
+        truth = world.truth();
+        dryer = site.dryerRelay().isEmpty() ? -1 : site.heater().stages().size();
+    }
+
+    /** Looks again if something began or ended since. */
+    void refresh() {
+        double changeS = world.faults().nextChangeS();
+        if (changeS == knownUntilS) {
+            return;
+        }
+        knownUntilS = changeS;
+        FaultClock faults = world.faults();
+        boolean mains = !faults.isActive(FaultKind.POWER_CUT) && !faults.isActive(FaultKind.RESIDUAL_CURRENT);
+        liveStages = RelaySet.none();
+        for (int i = 0; i < site.heater().stages().size(); i++) {
+            String id = site.machines().get(i).id();
+            boolean live = mains
+                    && !faults.isActive(FaultKind.HEATER_FUSE)
+                    && !faults.isActive(FaultKind.HEATER_RELAY_OPEN, id);
+            liveStages = live ? liveStages.with(i) : liveStages;
+        }
+        dryerLive = dryer >= 0
+                && mains
+                && !faults.isActive(FaultKind.DRYER_RELAY_OPEN)
+                && !faults.isActive(FaultKind.DRYER_TRIP);
+        machineFaulty = OF_MACHINES.stream().anyMatch(faults::isActive);
+        sensorsTruthful = OF_SENSORS.stream().noneMatch(faults::isActive);
+    }
+
+    boolean isMachineFaulty() {
+        return machineFaulty;
+    }
+
+    boolean areSensorsTruthful() {
+        return sensorsTruthful;
+    }
+
+    /** Heater stages that give heat once closed. */
+    RelaySet heaterStages() {
+        return truth.isHeaterDialOpen() || truth.isHeaterCutOutOpen() ? RelaySet.none() : liveStages;
+    }
+
+    boolean heaterHolds() {
+        for (int i = 0; i < site.heater().stages().size(); i++) {
+            if (truth.powerW(i) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the dryer gives heat once asked. */
+    boolean isDryerAble() {
+        DryerPhase phase = dryerLive ? truth.dryerPhase() : DryerPhase.REST;
+        return phase == DryerPhase.RUNNING
+                || (dryerLive
+                        && phase != DryerPhase.REST
+                        && phase != DryerPhase.DEFROST
+                        && !truth.isDryerSatisfied()
+                        && !truth.isTankFull()
+                        && !truth.isDryerTooCold());
+    }
+
+    boolean dryerGives() {
+        return dryer >= 0 && truth.dryerPhase() == DryerPhase.RUNNING;
+    }
+
+    boolean dryerRunsOn() {
+        return dryer >= 0 && !truth.isContactClosed(dryer) && truth.dryerPhase() == DryerPhase.RUN_ON;
+    }
+
+    /** Rated power of all that could give heat, as much as the circuit carries, W. */
+    double ableW() {
+        double leftW = site.circuit().limitW();
+        double sumW = 0;
+        RelaySet able = isDryerAble() ? heaterStages().or(site.dryerRelay()) : heaterStages();
+        for (int i = 0; i < site.machines().size(); i++) {
+            double ratedW = site.machines().get(i).ratedW();
+            if (able.has(i) && ratedW <= leftW) {
+                leftW -= ratedW;
+                sumW += ratedW;
+            }
+        }
+        return sumW;
+    }
+}

@@ -1,0 +1,100 @@
+package rimeward.sim.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import rimeward.alert.Alert;
+import rimeward.core.Outcome;
+import rimeward.port.Courier;
+import rimeward.port.Journal;
+import rimeward.sim.check.Facts;
+import rimeward.sim.check.Invariants;
+import rimeward.sim.scenario.Scenario;
+import rimeward.sim.world.World;
+import rimeward.site.Site;
+
+/**
+ * Takes down one run: hears every outcome and alert at the controller's doors, and looks at the truth behind them before and after each
+ * tick. For one thread.
+ */
+final class Recorder implements Journal, Courier, VirtualTicker.Passing {
+    private final LawLabel law;
+    private final FailState failState;
+    private final Observer observer;
+    private final Facts facts;
+    private final Invariants checks;
+    private final Switches switches;
+    private final Sums sums;
+    private final TraceWriter trace;
+    private final int tickS;
+    private final List<AlertEvent> alerts = new ArrayList<>();
+    private int raised;
+
+    /** The controller's last word; empty while there is no controller. */
+    private final List<Outcome> lastWord = new ArrayList<>(1);
+
+    Recorder(Scenario scenario, LawLabel law, World world, FailState failState) {
+        this.law = law;
+        this.failState = failState;
+        Site site = scenario.site();
+        tickS = scenario.tickS();
+        long startEpochS = scenario.startEpochS();
+        observer = new Observer(world, site, startEpochS);
+        facts = observer.facts();
+        checks = new Invariants(site);
+        switches = new Switches(site, startEpochS);
+        sums = new Sums(site, world.truth(), scenario.offset().getTotalSeconds());
+        trace = new TraceWriter(
+                world.truth(), scenario.weather().cursor(), checks, startEpochS, scenario.traceEveryS());
+    }
+
+    @Override
+    public void record(Outcome outcome) {
+        failState.commanded(outcome.guarded().closed());
+        observer.begin(outcome.guarded().closed());
+        sums.begin(facts, observer.coldestBench(), tickS);
+        boolean switched = switches.command(facts.epochS, outcome.guarded());
+        trace.begin(facts, outcome, switched);
+        lastWord.add(outcome);
+    }
+
+    /** Rivals tell nobody anything: without Rimeward nobody is there to hear it. */
+    @Override
+    public void tell(Alert alert) {
+        if (law.guarded()) {
+            boolean up = alert.change() == Alert.Change.RAISED;
+            raised += up ? 1 : 0;
+            alerts.add(new AlertEvent(facts.epochS, alert.kind(), alert.subject(), up, alert.text()));
+        }
+    }
+
+    @Override
+    public void controllerGone() {
+        failState.fall();
+    }
+
+    @Override
+    public void beginDark() {
+        observer.begin(failState.closed());
+        sums.begin(facts, observer.coldestBench(), tickS);
+        switches.fall(facts.epochS, failState.closed());
+        trace.beginDark(facts);
+    }
+
+    @Override
+    public void end(long lastsS) {
+        observer.end(lastsS);
+        if (lastWord.isEmpty()) {
+            checks.lookInTheDark(facts);
+        } else {
+            Outcome last = lastWord.remove(0);
+            checks.look(facts, last.guarded().reasons(), last.judgement());
+        }
+        trace.end(facts);
+    }
+
+    RunResult result() {
+        long endEpochS = observer.nowEpochS();
+        Summary summary = sums.summary(checks, switches, endEpochS, raised);
+        return new RunResult(law, summary, trace.build(), switches.events(), alerts);
+    }
+}

@@ -1,0 +1,89 @@
+package rimeward.sim.run;
+
+import java.util.List;
+import rimeward.alert.AlertBoard;
+import rimeward.core.ControlCycle;
+import rimeward.core.ControlStep;
+import rimeward.port.ForecastSource;
+import rimeward.port.Relays;
+import rimeward.port.Sensors;
+import rimeward.service.ControlLoop;
+import rimeward.sim.device.SimRelays;
+import rimeward.sim.device.SimSensors;
+import rimeward.sim.scenario.Gates;
+import rimeward.sim.scenario.Scenario;
+import rimeward.sim.world.World;
+import rimeward.sim.world.WorldPlan;
+import rimeward.site.Machine;
+import rimeward.site.Site;
+
+/**
+ * Replays a scenario: the control loop of the service, its doors led into a simulated tunnel. The same scenario and law give the same
+ * result, to the last bit. Each run is for one thread; several may run at once.
+ */
+public final class Replay {
+    private Replay() {}
+
+    /** All runs of one scenario beside each other, the own law's first, held against these gates. */
+    public static Comparison comparison(Scenario scenario, List<RunResult> results, Gates gates) {
+        ScenarioHeader header = header(scenario);
+        return new Comparison(header, scenario.site(), results, new GateKeeper(header, results).verdicts(gates));
+    }
+
+    /** Under one law. */
+    public static RunResult run(Scenario scenario, LawChoice choice) {
+        Site site = scenario.site();
+        World world = new World(plan(scenario));
+        Relays relays = new SimRelays(world, scenario.seed());
+        Sensors sensors = new SimSensors(world, site, scenario.sensors(), scenario.doorContact(), scenario.seed());
+        FailState failState = new FailState(site, relays, choice.label().guarded());
+        Recorder recorder = new Recorder(scenario, choice.label(), world, failState);
+        VirtualTicker ticker =
+                new VirtualTicker(world, recorder, scenario.startEpochS(), scenario.lengthS(), scenario.tickS());
+        ForecastSource forecasts =
+                new NightForecasts(scenario.weather(), scenario.forecast(), scenario.offset(), world.faults());
+        while (!ticker.isOver()) { // once, and again after every restart of the controller
+            new ControlLoop(
+                            step(site, choice),
+                            new AlertBoard(site),
+                            ticker,
+                            sensors,
+                            forecasts,
+                            relays,
+                            recorder,
+                            recorder)
+                    .run();
+        }
+        return recorder.result();
+    }
+
+    private static ControlStep step(Site site, LawChoice choice) {
+        return choice.label().guarded() ? new ControlCycle(site, choice.law()) : new BareStep(site, choice.law());
+    }
+
+    private static WorldPlan plan(Scenario scenario) {
+        return new WorldPlan(
+                scenario.tunnel(),
+                scenario.machines(),
+                scenario.site().machines().stream().map(Machine::id).toList(),
+                scenario.start(),
+                scenario.weather(),
+                scenario.startEpochS(),
+                scenario.faults(),
+                scenario.rounds());
+    }
+
+    private static ScenarioHeader header(Scenario scenario) {
+        return new ScenarioHeader(
+                scenario.id(),
+                scenario.title(),
+                scenario.description(),
+                scenario.weather().provenance(),
+                scenario.startEpochS(),
+                scenario.lengthS(),
+                scenario.tickS(),
+                scenario.seed(),
+                scenario.offset(),
+                FaultWords.notes(scenario));
+    }
+}
