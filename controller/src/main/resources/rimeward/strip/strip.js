@@ -81,7 +81,7 @@
     function say() {
       const column = (atMs - fromMs) / (toMs - fromMs) * columns;
       const local = new Date(atMs + offsetMs);
-      const parts = pens.map(pen => ({pen, value: valueAt(pen, column)})).filter(p => p.value !== null)
+      const parts = pens.filter((pen, i) => pens.findIndex(p => p.name === pen.name) === i).map(pen => ({pen, value: valueAt(pen, column)})).filter(p => p.value !== null)
         .map(({pen, value}) => pen.name + " " + value.toFixed(pen.decimals).replace("-", "\u2212") + " " + pen.unit);
       const holders = duties.filter(d => d.spells.some(s => column >= s[0] && column < s[1])).map(d => d.name);
       return WEEKDAYS[local.getUTCDay()] + " " + two(local.getUTCHours()) + ":" + two(local.getUTCMinutes())
