@@ -55,15 +55,11 @@ public record ClockRow() implements Row {
                     to);
         }
         for (long at = firstS; at < span.endS(); at += DAY_S) {
-            boolean late = span.column(at) > Span.COLUMNS - DAY_COLUMNS;
-            label(
-                    span,
-                    at,
-                    LINE_PX + BASELINE_PX,
-                    late ? "date wide" : "date",
-                    late ? "end" : "start",
-                    Stamp.day(at, span.offset()),
-                    to);
+            int rest = Span.COLUMNS - span.column(at);
+            String kind = rest < DAY_COLUMNS ? "date wide" : "date";
+            if (rest > DAY_COLUMNS / 2) {
+                label(span, at, LINE_PX + BASELINE_PX, kind, "start", Stamp.day(at, span.offset()), to);
+            }
         }
     }
 

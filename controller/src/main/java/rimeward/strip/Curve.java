@@ -13,14 +13,15 @@ final class Curve {
 
     private Curve() {}
 
-    static String path(Span span, Scale scale, Series series) {
+    /** @param step columns that count as one; more than 1 for a small drawing */
+    static String path(Span span, Scale scale, Series series, int step) {
         Curve curve = new Curve();
         for (int row = 0; row < series.rows(); row++) {
             long atS = series.epochS(row);
             if (!series.isKnown(row)) {
                 curve.lift();
             } else if (span.contains(atS)) {
-                curve.points.add(span.column(atS), scale.units(series.value(row)));
+                curve.points.add(span.column(atS) / step * step, scale.units(series.value(row)));
             }
         }
         curve.lift();

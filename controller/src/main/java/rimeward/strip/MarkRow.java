@@ -25,11 +25,16 @@ public final class MarkRow implements Row {
         this.lines = placed.stream().mapToInt(Placed::line).max().orElse(-1) + 1;
     }
 
-    /** Puts each mark on the first line where it fits: with its words if it can, else with its code alone, else not at all. */
+    /**
+     * Puts each mark on the first line where it fits: with its words if it can, else with its code alone, else not at all. Words that
+     * stand already are not said again.
+     */
     public static MarkRow of(Span span, List<Mark> marks) {
         List<Placed> placed = new ArrayList<>();
         for (Mark mark : marks) {
-            if (span.contains(mark.epochS()) && !place(span, mark, true, placed)) {
+            boolean said = placed.stream()
+                    .anyMatch(other -> other.worded() && other.mark().text().equals(mark.text()));
+            if (span.contains(mark.epochS()) && (said || !place(span, mark, true, placed))) {
                 place(span, mark, false, placed);
             }
         }

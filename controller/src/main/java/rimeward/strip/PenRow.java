@@ -3,9 +3,19 @@ package rimeward.strip;
 import java.util.List;
 import java.util.Locale;
 
-/** A ruled panel with lines. */
-public record PenRow(String title, Scale scale, List<Pen> pens, List<Limit> limits, List<Note> notes, String says)
+/**
+ * A ruled panel with lines.
+ *
+ * @param title at its top left, with the unit
+ * @param step columns of the strip that count as one: 1, or {@link #SMALL} for a small drawing
+ * @param says what it shows, in words
+ */
+public record PenRow(
+        String title, Scale scale, int step, List<Pen> pens, List<Limit> limits, List<Note> notes, String says)
         implements Row {
+    /** For a strip of half a page's width. */
+    public static final int SMALL = 4;
+
     private static final double BASELINE_PX = 4;
     private static final int LETTER_PX = 11;
 
@@ -39,7 +49,7 @@ public record PenRow(String title, Scale scale, List<Pen> pens, List<Limit> limi
                     "data-decimals",
                     Integer.toString(pen.decimals()),
                     "d",
-                    Curve.path(span, scale, pen.series()));
+                    Curve.path(span, scale, pen.series(), step));
         }
         to.close();
         limits.forEach(limit -> Shapes.level(to, "limit " + limit.kind(), scale.px(limit.value())));

@@ -47,13 +47,13 @@ final class CurveTest {
     @Test
     void nothingIsDrawnWhereNothingIsKnown() {
         Series broken = series(100, row -> 5, row -> row < 40 || row >= 60);
-        String path = Curve.path(span(100), SCALE, broken);
+        String path = Curve.path(span(100), SCALE, broken, 1);
         assertThat(path.chars().filter(c -> c == 'M')).hasSize(2);
         assertThat(points(path)).noneMatch(point -> point[0] > 820 && point[0] < 1190);
     }
 
     private static String path(int rows, IntToDoubleFunction value) {
-        return Curve.path(span(rows), SCALE, series(rows, value, row -> true));
+        return Curve.path(span(rows), SCALE, series(rows, value, row -> true), 1);
     }
 
     private static Span span(int rows) {

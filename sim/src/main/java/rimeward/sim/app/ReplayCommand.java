@@ -31,7 +31,7 @@ import rimeward.sim.scenario.ScenarioFile;
         sortOptions = false,
         description = {
             "Replays scenarios in a simulated tunnel, under a law and its rivals, and compares them.",
-            "Writes summary.json, trace.csv, switches.csv and report.html, and prints a table."
+            "Writes summary.json, trace.csv, switches.csv, report.html and picture.svg, and prints a table."
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import rimeward.sim.report.ReportPage;
+import rimeward.sim.report.StillPicture;
 import rimeward.sim.report.SummaryJson;
 import rimeward.sim.report.SwitchesCsv;
 import rimeward.sim.report.TraceCsv;
@@ -24,6 +25,7 @@ final class ResultFiles {
             Files.createDirectories(folder);
             Files.writeString(folder.resolve("summary.json"), SummaryJson.of(comparison));
             Files.writeString(folder.resolve("switches.csv"), SwitchesCsv.of(comparison));
+            Files.writeString(folder.resolve("picture.svg"), StillPicture.of(comparison));
             Files.writeString(folder.resolve(PAGE), ReportPage.of(comparison, version()));
             try (BufferedWriter trace = Files.newBufferedWriter(folder.resolve("trace.csv"))) {
                 TraceCsv.write(comparison, trace);

@@ -11,21 +11,11 @@ package rimeward.sim.report;
 record LogEntry(long epochS, Kind kind, String what, String why) {
     /** In the order in which lines of one second stand. */
     enum Kind {
-        FAULT("planted"),
-        POWER("power"),
-        DOOR("door"),
-        SWITCH("relay"),
-        DUTY("duty"),
-        ALERT("alert");
-
-        private final String says;
-
-        Kind(String says) {
-            this.says = says;
-        }
-
-        String says() {
-            return says;
-        }
+        FAULT,
+        POWER,
+        DOOR,
+        SWITCH,
+        DUTY,
+        ALERT
     }
 }

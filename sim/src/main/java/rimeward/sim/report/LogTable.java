@@ -6,7 +6,7 @@ import rimeward.sim.run.ScenarioHeader;
 import rimeward.strip.Markup;
 import rimeward.strip.Stamp;
 
-/** The log as a table of the page, with a heading for each day. */
+/** The log as a table of the page, with a heading for each day; what kind of line it is, the style sheet says. */
 final class LogTable {
     /** A law that switches without end would make a page that nobody can open. */
     private static final int MOST_ROWS = 1500;
@@ -44,18 +44,8 @@ final class LogTable {
 
     private static void line(ScenarioHeader header, LogEntry entry, Markup to) {
         String kind = entry.kind().name().toLowerCase(Locale.ROOT);
-        to.line().open("tr", "class", kind).open("td");
-        to.put(
-                "time",
-                Stamp.second(entry.epochS(), header.offset()),
-                "datetime",
-                Stamp.iso(entry.epochS(), header.offset()));
-        to.close()
-                .open("td")
-                .put("span", entry.kind().says(), "class", "kind")
-                .text(" ")
-                .put("span", entry.what())
-                .close();
-        to.put("td", entry.why()).close();
+        to.line().open("tr", "class", kind);
+        to.put("td", Stamp.second(entry.epochS(), header.offset()));
+        to.put("td", entry.what()).put("td", entry.why()).close();
     }
 }

@@ -76,6 +76,7 @@ final class NightStrip {
         return new PenRow(
                 "Temperature, °C",
                 Scale.around(leastC, mostC, TEMPERATURE_PX),
+                1,
                 pens,
                 List.of(floor(site, coldest)),
                 warmestC > mostC ? List.of(lowest(), beyond(coldest)) : List.of(lowest()),
@@ -106,6 +107,7 @@ final class NightStrip {
         return new PenRow(
                 "Relative humidity, %",
                 Scale.around(least, most, HUMIDITY_PX),
+                1,
                 List.of(new Pen("humidity", "rh", rh, "%", 0)),
                 List.of(limit),
                 List.of(),
@@ -125,6 +127,7 @@ final class NightStrip {
         return new PenRow(
                 "Dew point beside film and bench, °C",
                 Scale.around(leastC, mostC, DEW_PX),
+                1,
                 pens,
                 List.of(),
                 List.of(),

@@ -1,6 +1,9 @@
 package rimeward.sim.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import rimeward.sim.run.Comparison;
 import rimeward.sim.run.RunResult;
 import rimeward.sim.run.ScenarioHeader;
@@ -131,16 +134,28 @@ public final class ReportPage {
         if (all.isEmpty()) {
             return;
         }
+        Map<String, List<Mark>> byText = new LinkedHashMap<>();
+        all.forEach(mark ->
+                byText.computeIfAbsent(mark.text(), text -> new ArrayList<>()).add(mark));
         to.open("dl", "class", "marks");
-        for (Mark mark : all) {
-            String when = Stamp.day(mark.epochS(), header.offset()) + " " + Stamp.clock(mark.epochS(), header.offset());
+        for (List<Mark> alike : byText.values()) {
             to.line()
                     .open("div")
-                    .put("dt", mark.code())
-                    .put("dd", when + " – " + mark.text())
-                    .close();
+                    .put("dt", alike.get(0).code())
+                    .put("dd", alike.get(0).text() + ": " + times(alike));
+            to.close();
         }
         to.close();
+    }
+
+    private String times(List<Mark> alike) {
+        StringBuilder text = new StringBuilder();
+        for (Mark mark : alike) {
+            text.append(text.isEmpty() ? "" : "; " + mark.code() + " ");
+            text.append(Stamp.day(mark.epochS(), header.offset())).append(' ');
+            text.append(Stamp.clock(mark.epochS(), header.offset()));
+        }
+        return text.toString();
     }
 
     private void rivals() {
@@ -150,7 +165,7 @@ public final class ReportPage {
             return;
         }
         section("rivals", "The rivals, same weather, same scale");
-        to.open("div", "class", "rivals");
+        to.open("div", "class", "rivals small");
         for (RunResult rival : rivals) {
             Verdict verdict = Verdict.of(comparison, rival);
             to.line().open("figure").put("h3", rival.law().name());

@@ -33,6 +33,7 @@ final class RivalStrip {
         rows.add(new PenRow(
                 "Coldest bench, °C",
                 scale(comparison),
+                PenRow.SMALL,
                 pens,
                 List.of(NightStrip.floor(site, theirs)),
                 List.of(),

@@ -86,6 +86,7 @@ public final class StillPicture {
         rows.add(new PenRow(
                 "Coldest bench and outside, °C",
                 scale(),
+                1,
                 pens,
                 List.of(NightStrip.floor(comparison.site(), coldest(first))),
                 List.of(),

@@ -3,6 +3,7 @@ package rimeward.sim.report;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import rimeward.core.guard.Holder;
 import rimeward.sim.check.Breach;
 import rimeward.sim.check.Property;
@@ -59,7 +60,9 @@ public record Verdict(String word, String floor, List<String> rest) {
     }
 
     private static String lowest(Summary summary, ZoneOffset offset) {
-        return Say.degrees(summary.lowestBenchC()) + " on the bench " + summary.lowestBench() + ", "
+        String bench = summary.lowestBench();
+        boolean saysSo = bench.toLowerCase(Locale.ROOT).contains("bench");
+        return Say.degrees(summary.lowestBenchC()) + (saysSo ? " on the " : " on the bench ") + bench + ", "
                 + moment(summary.lowestEpochS(), offset);
     }
 
