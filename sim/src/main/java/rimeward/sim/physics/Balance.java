@@ -71,7 +71,7 @@ final class Balance {
 
     /** Of the dry air; its mass is taken as constant, and the vapour's own heat capacity is left out. */
     double airJPerK() {
-        return dryAirKg * AIR_J_PER_KG_K;
+        return dryAirKg * AIR_J_PER_KG_K + tunnel.quickJPerK();
     }
 
     /** Freezes what changes slowly, at the beginning of a step. */

@@ -7,6 +7,9 @@ import java.util.List;
  * they are held to the known magnitudes by a reference test.
  */
 public final class Defaults {
+    /** 6 kg of leaves, 15 kg of inner film, 120 kg of steel in hoops and benches: 25 + 35 + 60 kJ/K. */
+    private static final double QUICK_J_PER_K = 120_000;
+
     private Defaults() {}
 
     /** Bubble-lined film over hoops, 6 m by 4 m and 2.2 m high, with twin-wall ends; benches with pots on a gravelled floor. */
@@ -15,6 +18,7 @@ public final class Defaults {
                 List.of(new Panel(CoverKind.BUBBLE_LINED_FILM, 37), new Panel(CoverKind.TWIN_WALL, 13)),
                 24,
                 41,
+                QUICK_J_PER_K,
                 4.0e6,
                 90,
                 18,
@@ -28,10 +32,10 @@ public final class Defaults {
                 0.7,
                 310,
                 List.of(
-                        new BenchParameters("middle", 0, 0),
-                        new BenchParameters("door-end", -0.2, -0.04),
-                        new BenchParameters("north-low", -0.4, -0.07),
-                        new BenchParameters("top-shelf", 0.3, 0.05)));
+                        new BenchParameters("middle bench", 0, 0),
+                        new BenchParameters("door bench", -0.2, -0.04),
+                        new BenchParameters("north bench", -0.4, -0.07),
+                        new BenchParameters("top shelf", 0.3, 0.05)));
     }
 
     /** Two stages of 1 kW behind a dial set as a backstop. */

@@ -8,6 +8,7 @@ import java.util.List;
  * @param cover its panels; the film's holding of water, its convection and its long-wave exchange go by their summed area
  * @param floorM2 ground area, which also takes the sun and faces the cover, 1…5000 m²
  * @param volumeM3 air inside, 1…20000 m³
+ * @param quickJPerK heat capacity of what follows the air within minutes, leaves, inner film, hoops and bench frames, 0…1e8 J/K
  * @param massJPerK heat capacity of pots, benches, slab and top soil, 1e4…1e10 J/K
  * @param massAirWPerK between that mass and the air, 1…1e5 W/K
  * @param groundWPerK between that mass and the deep soil, 0…1e4 W/K
@@ -25,6 +26,7 @@ public record TunnelParameters(
         List<Panel> cover,
         double floorM2,
         double volumeM3,
+        double quickJPerK,
         double massJPerK,
         double massAirWPerK,
         double groundWPerK,
@@ -45,6 +47,7 @@ public record TunnelParameters(
         Require.that(!benches.isEmpty(), "a tunnel needs at least one bench: the floor is held where plants stand");
         Require.within("floorM2", floorM2, 1, 5000);
         Require.within("volumeM3", volumeM3, 1, 20_000);
+        Require.within("quickJPerK", quickJPerK, 0, 1e8);
         Require.within("massJPerK", massJPerK, 1e4, 1e10);
         Require.within("massAirWPerK", massAirWPerK, 1, 1e5);
         Require.within("groundWPerK", groundWPerK, 0, 1e4);

@@ -24,6 +24,7 @@ final class TunnelTruth {
         TableReader table = truth.optionalTable("tunnel");
         double floorM2 = table.get("floor_m2", Kinds.number(1, 5000), USUAL.floorM2());
         double volumeM3 = table.get("volume_m3", Kinds.number(1, 20_000), USUAL.volumeM3());
+        double quickJPerK = table.get("quick_J_per_K", Kinds.number(0, 1e8), USUAL.quickJPerK());
         double massJPerK = table.get("mass_J_per_K", Kinds.number(1e4, 1e10), USUAL.massJPerK());
         double massAirWPerK = table.get("mass_air_W_per_K", Kinds.number(1, 1e5), USUAL.massAirWPerK());
         double groundWPerK = table.get("ground_W_per_K", Kinds.number(0, 1e4), USUAL.groundWPerK());
@@ -40,6 +41,7 @@ final class TunnelTruth {
                 cover,
                 floorM2,
                 volumeM3,
+                quickJPerK,
                 massJPerK,
                 massAirWPerK,
                 groundWPerK,

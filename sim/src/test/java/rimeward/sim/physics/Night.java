@@ -37,6 +37,7 @@ final class Night {
                 full.cover(),
                 full.floorM2(),
                 full.volumeM3(),
+                full.quickJPerK(),
                 full.massJPerK(),
                 full.massAirWPerK(),
                 full.groundWPerK(),

@@ -31,8 +31,8 @@ class ParametersTest {
     void anUnknownBenchIsAnsweredWithTheKnownOnes() {
         assertThatThrownBy(() -> Defaults.tunnel().bench("attic"))
                 .hasMessageContaining("attic")
-                .hasMessageContaining("north-low");
-        assertThat(Defaults.tunnel().bench("north-low")).isEqualTo(2);
+                .hasMessageContaining("north bench");
+        assertThat(Defaults.tunnel().bench("north bench")).isEqualTo(2);
     }
 
     @Test
