@@ -25,10 +25,10 @@ class CheckCommandTest {
         assertThat(check(EXAMPLE)).isZero();
         assertThat(out.toString())
                 .contains("  potted citrus                4 °C  sets the floor\n")
-                .contains("  230 V × 13 A × 0.8 − 10 W = 2382 W for hours on end\n")
-                .contains("  all machines: 900 + 900 + 550 + 25 = 2375 W, which fits\n")
-                .contains("  the heater, 1800 W, can hold 4 °C down to −8 °C outside\n")
-                .contains("  heater and dryer, 2350 W, can hold 4 °C down to −11.67 °C outside\n")
+                .contains("  230 V × 20 A × 0.8 − 10 W = 3670 W for hours on end\n")
+                .contains("  all machines: 1500 + 1500 + 550 + 25 = 3575 W, which fits\n")
+                .contains("  the heater, 3000 W, can hold 4 °C down to −12.22 °C outside\n")
+                .contains("  heater and dryer, 3550 W, can hold 4 °C down to −15.19 °C outside\n")
                 .contains("  a kilowatt-hour costs 0.29 GBP, from 00:30 to 07:30 0.13\n")
                 .endsWith("\nNothing unwise was found.\n");
         assertThat(err.toString()).isEmpty();
@@ -56,21 +56,21 @@ class CheckCommandTest {
 
     @Test
     void warnsOfALoadThatMustBeShed() throws IOException {
-        assertThat(check(changed("fuse_A = 13", "fuse_A = 10"))).isZero();
+        assertThat(check(changed("fuse_A = 20", "fuse_A = 18"))).isZero();
         assertThat(out.toString())
-                .contains("2375 W, which is too much at once\n")
+                .contains("3575 W, which is too much at once\n")
                 .contains(
-                        "  - the summed load of 2375 W is above the 1830 W of the circuit: when all would run, in the cold the"
+                        "  - the summed load of 3575 W is above the 3302 W of the circuit: when all would run, in the cold the"
                                 + " dryer goes off first\n")
-                .doesNotContain("heater and dryer, 2350 W");
+                .doesNotContain("heater and dryer, 3550 W");
     }
 
     @Test
     void countsOnlyTheHeaterStagesThatTheCircuitCarries() throws IOException {
-        assertThat(check(changed("fuse_A = 13", "fuse_A = 6"))).isZero();
+        assertThat(check(changed("fuse_A = 20", "fuse_A = 9"))).isZero();
         assertThat(out.toString())
-                .contains("only 900 W count")
-                .contains("  the heater, 900 W, can hold 4 °C down to −2 °C outside\n");
+                .contains("only 1500 W count")
+                .contains("  the heater, 1500 W, can hold 4 °C down to −4.11 °C outside\n");
     }
 
     @Test

@@ -56,13 +56,22 @@ final class MachineTruth {
         double opensC = table.celsius("dial_opens", -5, 40, usual.opensC());
         double differentialK = table.get("dial_differential_K", Kinds.number(0.1, 10), usual.differentialK());
         double lagS = table.get("dial_lag_s", Kinds.number(1, 3600), usual.lagS());
-        double elementJPerK = table.get("element_J_per_K", Kinds.number(50, 1e5), USUAL_HEATER.elementJPerK());
-        double blown = table.get("blown_W_per_K", Kinds.number(1, 500), USUAL_HEATER.blownWPerK());
-        double still = table.get("still_W_per_K", Kinds.number(0.1, 500), USUAL_HEATER.stillWPerK());
+        double size = sumW(stagesW) / sumW(USUAL_HEATER.stagesW()); // a stronger heater has more element and more fan
+        double elementJPerK = table.get("element_J_per_K", Kinds.number(50, 1e5), size * USUAL_HEATER.elementJPerK());
+        double blown = table.get("blown_W_per_K", Kinds.number(1, 500), size * USUAL_HEATER.blownWPerK());
+        double still = table.get("still_W_per_K", Kinds.number(0.1, 500), size * USUAL_HEATER.stillWPerK());
         double cutOutC = table.celsius("cut_out", 60, 500, USUAL_HEATER.cutOutC());
         double resetC = table.celsius("cut_out_reset", 30, 499, USUAL_HEATER.cutOutResetC());
         return table.whenSound(() -> new HeaterParameters(
                 stagesW, elementJPerK, blown, still, new DialParameters(opensC, differentialK, lagS), cutOutC, resetC));
+    }
+
+    private static double sumW(List<Double> stagesW) {
+        double sumW = 0;
+        for (double stageW : stagesW) {
+            sumW += stageW;
+        }
+        return sumW;
     }
 
     private Optional<? extends DryerParameters> dryer(TableReader table) {
