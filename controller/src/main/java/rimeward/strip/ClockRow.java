@@ -3,6 +3,9 @@ package rimeward.strip;
 /** Times of day and dates along the strip, by the place's clock. */
 public record ClockRow() implements Row {
     private static final long DAY_S = 86_400;
+    /** As many dates as stand side by side on a narrow screen. */
+    private static final int NARROW_DATES = 4;
+
     private static final int LINE_PX = 16;
     private static final int BASELINE_PX = 12;
     private static final int EDGE_COLUMNS = Span.COLUMNS / 40;
@@ -44,6 +47,7 @@ public record ClockRow() implements Row {
     /** Dates at the start of each day, and of the strip where the first day is long enough to hold one. */
     private static void midnights(Span span, Markup to) {
         long firstS = span.firstRuleS(DAY_S);
+        long everyDays = 1 + span.lengthS() / (NARROW_DATES * DAY_S + 1);
         if (span.column(firstS) > DAY_COLUMNS) {
             label(
                     span,
@@ -56,7 +60,8 @@ public record ClockRow() implements Row {
         }
         for (long at = firstS; at < span.endS(); at += DAY_S) {
             int rest = Span.COLUMNS - span.column(at);
-            String kind = rest < DAY_COLUMNS ? "date wide" : "date";
+            boolean narrowToo = rest >= DAY_COLUMNS && (at - firstS) / DAY_S % everyDays == 0;
+            String kind = narrowToo ? "date" : "date wide";
             if (rest > DAY_COLUMNS / 2) {
                 label(span, at, LINE_PX + BASELINE_PX, kind, "start", Stamp.day(at, span.offset()), to);
             }

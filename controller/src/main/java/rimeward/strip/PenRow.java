@@ -88,7 +88,6 @@ public record PenRow(
         if (note.value() <= scale.high() && note.value() >= scale.low()) {
             to.leaf("circle", "class", "ring", "cx", x, "cy", Shapes.px(yPx), "r", "4");
         }
-        boolean low = yPx > heightPx() - 2 * LETTER_PX;
         to.put(
                 "text",
                 note.text(),
@@ -99,9 +98,15 @@ public record PenRow(
                 "dx",
                 late ? "-9" : "9",
                 "y",
-                Shapes.px(low ? yPx - BASELINE_PX : yPx + LETTER_PX + BASELINE_PX),
+                Shapes.px(besidePx(yPx)),
                 "text-anchor",
                 late ? "end" : "start");
+    }
+
+    /** Below the point; above it at the lower edge, and below the title at the upper edge. */
+    private double besidePx(double yPx) {
+        boolean low = yPx > heightPx() - 2 * LETTER_PX;
+        return low ? yPx - BASELINE_PX : Math.max(2 * LETTER_PX + BASELINE_PX, yPx + LETTER_PX + BASELINE_PX);
     }
 
     /** Limits have their names there; numbers that would touch one give way. */
