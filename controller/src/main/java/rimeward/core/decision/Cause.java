@@ -4,10 +4,12 @@ package rimeward.core.decision;
 public enum Cause {
     // the floor
     COLD("the coldest bench, %.1f °C, is at or below %.1f °C"),
+    COLD_SOON("the coldest bench would be at %.1f °C by the time heat is felt, at or below %.1f °C"),
     WARM_ENOUGH("the coldest bench, %.1f °C, is at or above %.1f °C"),
+    WARM_SOON("the coldest bench will be at %.1f °C by the time the heat fades, at or above %.1f °C"),
     HOLDING("warming: the coldest bench is at %.1f °C, off at %.1f °C"),
-    RESTING("the coldest bench, %.1f °C, has not fallen to %.1f °C"),
-    STILL_FALLING("the running stages do not stop the fall: %.1f °C and falling, next stage at %.1f °C"),
+    RESTING("the coldest bench, %.1f °C, does not fall to %.1f °C"),
+    STILL_FALLING("what runs does not stop the fall: the coldest bench is at %.1f °C and heads below %.1f °C"),
     STAGE_NOT_NEEDED("the coldest bench, %.1f °C, is above %.1f °C; fewer stages will do"),
     // damp
     DAMP("relative humidity, %.0f %%, is at or above %.0f %%"),
@@ -22,8 +24,9 @@ public enum Cause {
     DOOR_OPEN("the door is open"),
     NO_AIR_KNOWN("no inside temperature is known"),
     // the guard
-    NO_GAP("nobody else holds the floor: the coldest bench, %.1f °C, needs heat below %.1f °C"),
-    FLOOR_NEAR("the floor is near: %.1f °C, every stage below %.1f °C"),
+    NO_GAP(
+            "nobody else holds the floor, and the coldest bench, now or by the time heat is felt, is at %.1f °C, below %.1f °C"),
+    FLOOR_NEAR("the floor is near: the coldest bench is at %.1f °C, and below %.1f °C every source of heat runs"),
     HEAT_LOST("a heater stage does not deliver, so every source is tried: %.1f °C, floor %.1f °C"),
     BLIND_CYCLE("no inside temperature is known: %.0f W by the tunnel model, of %.0f W"),
     TOO_HOT("the air, %.1f °C, is above the hot limit of %.1f °C"),

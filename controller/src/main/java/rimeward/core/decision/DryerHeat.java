@@ -18,6 +18,12 @@ record DryerHeat(double givesW, double needsW, double electricW, double heaterW)
     /** The dryer holds the floor this much higher than the heater, so that the heater stands ready below it, K. */
     static final double RESERVE_K = 0.8;
 
+    /**
+     * It warms until the air is this much higher still, K: a dryer likes long runs, and where it only just holds the floor
+     * the air never gets there. Own choice.
+     */
+    static final double SWING_K = 2.5;
+
     /** Share of the latent heat that stays: the rest evaporates new water. Own choice until it is learned. */
     private static final double LATENT_SHARE = 0.5;
 

@@ -81,7 +81,7 @@ public final class DutyLaw implements ControlLaw {
                     && judgement.outside() instanceof Outside.Seen outside
                     && damp.wettestRhPercent()
                             >= site.targets().dryOffPercent() + (was.dryerWarms() ? 0 : MOIST_PERCENT)
-                    && inside.coldestC() < DryerHeat.RESERVE_K + (was.dryerWarms() ? band.offC() : band.onC())
+                    && inside.coldestC() < DryerHeat.RESERVE_K + band.onC() + (was.dryerWarms() ? DryerHeat.SWING_K : 0)
                     && heat(dryer, outside).pays();
         }
 
@@ -101,7 +101,7 @@ public final class DutyLaw implements ControlLaw {
                 boolean on;
                 if (machine.role() == Role.HEATER_STAGE) {
                     on = i < next.warm().stages();
-                    reasons[i] = next.warm().reason(site, band, inside, i);
+                    reasons[i] = next.warm().reason(site, band, i);
                 } else if (machine.role() == Role.DRYER) {
                     on = dryerWished();
                     reasons[i] = dryerReason();
@@ -119,6 +119,9 @@ public final class DutyLaw implements ControlLaw {
         }
 
         private boolean dryerWished() {
+            if (next.warm().takesDryer(site)) {
+                return true;
+            }
             if (judgement.damp() instanceof Damp.Unseen) {
                 return next.timerS() < TIMER_RUN_S;
             }
@@ -126,6 +129,9 @@ public final class DutyLaw implements ControlLaw {
         }
 
         private Reason dryerReason() {
+            if (next.warm().takesDryer(site)) {
+                return next.warm().reason(site, band, site.heater().stages().size());
+            }
             if (judgement.damp() instanceof Damp.Unseen) {
                 return new Reason(Cause.DRY_BY_TIMER, TIMER_RUN_S / 60, TIMER_PERIOD_S / 60);
             }

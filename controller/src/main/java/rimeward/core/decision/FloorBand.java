@@ -5,37 +5,42 @@ import rimeward.core.tunnel.TunnelModel;
 import rimeward.site.Site;
 
 /**
- * Where heat goes on and off, with anticipation: the faster the air falls, the earlier, so that what it loses before the
- * heater is felt never takes it below the floor.
+ * Where heat goes on and off, with anticipation: what counts is not where the coldest bench is but where it will be by the
+ * time a change of the heater is felt.
  *
  * @param onC heat on at or below, °C
  * @param offC heat off at or above, °C
+ * @param coldestC the coldest bench now, °C
+ * @param aheadC the coldest bench by the time a change is felt, °C
  */
-public record FloorBand(double onC, double offC) {
+public record FloorBand(double onC, double offC, double coldestC, double aheadC) {
 
-    /** Anticipation never starts heat farther above the floor than this, K. Common practice, no source. */
-    static final double MOST_MARGIN_K = 4;
+    /** No rate, however steep, is believed to lead farther than this, K. Common practice, no source. */
+    private static final double MOST_AHEAD_K = 4;
 
     public static FloorBand of(Site site, TunnelModel tunnel, Inside.Seen inside) {
-        double fallKPerS = StrictMath.max(0, -inside.slopeKPerS());
-        double anticipatedK = fallKPerS * effectiveS(site.heater().deadTimeS(), tunnel.airTimeConstantS());
-        double marginK =
-                StrictMath.min(MOST_MARGIN_K, StrictMath.max(site.targets().guardMarginK(), anticipatedK));
-        double onC = site.floorC() + marginK;
-        return new FloorBand(onC, onC + site.targets().differentialK());
+        double feltS = effectiveS(site.heater().deadTimeS(), tunnel.airTimeConstantS());
+        double changeK = StrictMath.max(-MOST_AHEAD_K, StrictMath.min(MOST_AHEAD_K, inside.slopeKPerS() * feltS));
+        double onC = site.floorC() + site.targets().guardMarginK();
+        return new FloorBand(onC, onC + site.targets().differentialK(), inside.coldestC(), inside.coldestC() + changeK);
     }
 
     /**
-     * A fall at this rate slows down as the air nears what the mass holds: over the dead time it goes on for only
-     * τ·(1 − e^(−dead/τ)) seconds' worth. Padé form of 1 − e^−x: within 1 % up to x = 2; beyond, the whole fall is counted.
+     * A change at this rate slows down as the air nears what the mass holds: over the dead time it goes on for only
+     * τ·(1 − e^(−dead/τ)) seconds' worth. Padé form of 1 − e^−x: within 1 % up to x = 2; beyond, the whole is counted.
      */
     private static double effectiveS(double deadS, double timeConstantS) {
         double x = deadS / timeConstantS;
         return x < 2 ? deadS / (1 + x / 2 + x * x / 12) : timeConstantS;
     }
 
-    /** The latched answer: on at the lower limit, off at the upper, else as it was. */
-    public boolean needed(double coldestC, boolean wasNeeded) {
-        return coldestC <= onC || (wasNeeded && coldestC < offC);
+    /** The lower of now and ahead, °C: what a fall is judged by. */
+    public double lowerC() {
+        return StrictMath.min(coldestC, aheadC);
+    }
+
+    /** The latched answer: on at the lower limit; off at the upper, and never while still below the lower; else as it was. */
+    public boolean needed(boolean wasNeeded) {
+        return lowerC() <= onC || (wasNeeded && aheadC < offC);
     }
 }

@@ -6,18 +6,17 @@ import rimeward.site.Site;
 /**
  * The warm duty as our law sees it: whether it is needed, and how many heater stages it takes.
  *
- * @param stages heater stages asked for while it is needed
+ * @param stages sources of heat asked for while it is needed: the heater's stages, then the dryer
  * @param sinceStageS since that number last changed, s
  */
 record WarmDuty(boolean needed, int stages, double sinceStageS) {
     static final WarmDuty START = new WarmDuty(false, 0, 0);
 
-    /** If the fall leads below this share of the guard margin, the next stage joins. Own choice. */
+    /** If the fall leads below this share of the guard margin, the next source of heat joins. Own choice. */
     private static final double NEXT_STAGE_SHARE = 0.6;
 
     WarmDuty after(Site site, FloorBand band, Inside.Seen inside, double dtS) {
-        double coldestC = inside.coldestC();
-        if (!band.needed(coldestC, needed)) {
+        if (!band.needed(needed)) {
             return new WarmDuty(false, 0, 0);
         }
         if (stages == 0) {
@@ -28,41 +27,53 @@ record WarmDuty(boolean needed, int stages, double sinceStageS) {
             return new WarmDuty(true, stages, sinceS); // too early to see what the last change did
         }
         boolean falling = inside.slopeKPerS() < 0;
-        double aheadC = coldestC + inside.slopeKPerS() * site.heater().deadTimeS();
-        if (falling
-                && aheadC <= nextStageC(site)
-                && stages < site.heater().stages().size()) {
+        if (falling && band.aheadC() <= nextStageC(site) && stages < most(site)) {
             return new WarmDuty(true, stages + 1, 0);
         }
-        if (!falling && stages > 1 && coldestC >= fewerC(band)) {
+        if (!falling && stages > 1 && band.aheadC() >= fewerC(band)) {
             return new WarmDuty(true, stages - 1, 0);
         }
         return new WarmDuty(true, stages, sinceS);
+    }
+
+    /** The heater's stages, and after them the dryer, whose heat counts when every stage is not enough. */
+    private static int most(Site site) {
+        return site.heater().stages().size() + site.dryerRelay().size();
+    }
+
+    boolean takesDryer(Site site) {
+        return stages > site.heater().stages().size();
     }
 
     static double nextStageC(Site site) {
         return site.floorC() + NEXT_STAGE_SHARE * site.targets().guardMarginK();
     }
 
-    static double fewerC(FloorBand band) {
+    private static double fewerC(FloorBand band) {
         return (band.onC() + band.offC()) / 2;
     }
 
-    Reason reason(Site site, FloorBand band, Inside.Seen inside, int stage) {
-        double coldestC = inside.coldestC();
+    Reason reason(Site site, FloorBand band, int stage) {
         if (stage < stages) {
-            if (stage > 0) {
-                return new Reason(Cause.STILL_FALLING, coldestC, nextStageC(site));
-            }
-            return coldestC <= band.onC()
-                    ? new Reason(Cause.COLD, coldestC, band.onC())
-                    : new Reason(Cause.HOLDING, coldestC, band.offC());
+            return stage > 0 ? new Reason(Cause.STILL_FALLING, band.coldestC(), nextStageC(site)) : whyOn(band);
         }
         if (needed) {
-            return new Reason(Cause.STAGE_NOT_NEEDED, coldestC, nextStageC(site));
+            return new Reason(Cause.STAGE_NOT_NEEDED, band.coldestC(), nextStageC(site));
         }
-        return coldestC >= band.offC()
-                ? new Reason(Cause.WARM_ENOUGH, coldestC, band.offC())
-                : new Reason(Cause.RESTING, coldestC, band.onC());
+        if (band.aheadC() < band.offC()) {
+            return new Reason(Cause.RESTING, band.coldestC(), band.onC());
+        }
+        return band.coldestC() >= band.offC()
+                ? new Reason(Cause.WARM_ENOUGH, band.coldestC(), band.offC())
+                : new Reason(Cause.WARM_SOON, band.aheadC(), band.offC());
+    }
+
+    private static Reason whyOn(FloorBand band) {
+        if (band.coldestC() <= band.onC()) {
+            return new Reason(Cause.COLD, band.coldestC(), band.onC());
+        }
+        return band.aheadC() <= band.onC()
+                ? new Reason(Cause.COLD_SOON, band.aheadC(), band.onC())
+                : new Reason(Cause.HOLDING, band.coldestC(), band.offC());
     }
 }

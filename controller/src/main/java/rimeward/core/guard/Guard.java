@@ -27,7 +27,7 @@ public final class Guard {
     /** How long a dryer rests that ran without drying, s: long enough to thaw a coil. Common practice, no source. */
     static final double DRYER_REST_S = 1800;
 
-    /** Below this share of the guard margin, and still falling, every stage runs. Own choice. */
+    /** Below this share of the guard margin, and still falling, every source of heat runs. Own choice. */
     private static final double NEAR_SHARE = 0.4;
 
     private final Site site;
@@ -79,7 +79,7 @@ public final class Guard {
         boolean needed = blindW > 0;
         if (inside instanceof Inside.Seen seen) {
             FloorBand band = FloorBand.of(site, tunnel, seen);
-            needed = band.needed(seen.coldestC(), was.needed());
+            needed = band.needed(was.needed());
             if (needed) {
                 hold(word, was, seen, band, deliveries);
             }
@@ -165,13 +165,13 @@ public final class Guard {
         if (!deliveries.failed().isEmpty()) {
             word.demand(heater.or(dryer), new Reason(Cause.HEAT_LOST, seen.coldestC(), floorC));
         } else if (seen.coldestC() <= nearC && seen.slopeKPerS() <= 0) {
-            word.demand(heater, new Reason(Cause.FLOOR_NEAR, seen.coldestC(), nearC));
+            word.demand(heater.or(dryer), new Reason(Cause.FLOOR_NEAR, seen.coldestC(), nearC));
         }
         boolean dryerHolds = word.closed().and(was.closed()).meets(dryer)
                 && deliveries.any(dryer, Delivery.GIVING)
                 && seen.coldestC() > nearC;
         if (!dryerHolds && !word.closed().meets(heater)) {
-            word.demand(RelaySet.of(1), new Reason(Cause.NO_GAP, seen.coldestC(), band.onC()));
+            word.demand(RelaySet.of(1), new Reason(Cause.NO_GAP, band.lowerC(), band.onC()));
         }
     }
 

@@ -13,35 +13,44 @@ class FloorBandTest {
     private final Site site = Sites.metered();
     private final TunnelModel tunnel = TunnelModel.assumed(site.tunnel());
 
-    private FloorBand at(double slopeKPerS) {
-        return FloorBand.of(site, tunnel, Beliefs.seen(6, slopeKPerS));
+    private FloorBand at(double coldestC, double slopeKPerS) {
+        return FloorBand.of(site, tunnel, Beliefs.seen(coldestC, slopeKPerS));
     }
 
     @Test
     void inStillAirTheBandIsWhatTheSettingsSay() {
-        assertThat(at(0)).isEqualTo(new FloorBand(4.7, 5.7));
-        assertThat(at(0.01)).as("rising air needs no anticipation").isEqualTo(new FloorBand(4.7, 5.7));
+        assertThat(at(6, 0)).isEqualTo(new FloorBand(4.7, 5.7, 6, 6));
     }
 
     @Test
-    void fallingAirStartsHeatEarlierByWhatItWillLoseInTheDeadTime() {
+    void movingAirIsJudgedByWhereItWillBeAfterTheDeadTime() {
         double timeConstantS = tunnel.airTimeConstantS();
-        double lostK = 0.01 * timeConstantS * (1 - StrictMath.exp(-120 / timeConstantS));
-        assertThat(lostK).as("the case is worth testing").isGreaterThan(0.8);
-        assertThat(at(-0.01).onC()).isCloseTo(4 + lostK, within(0.01));
+        double changeK = 0.01 * timeConstantS * (1 - StrictMath.exp(-120 / timeConstantS));
+        assertThat(changeK).as("the case is worth testing").isGreaterThan(0.8);
+        assertThat(at(6, -0.01).aheadC()).isCloseTo(6 - changeK, within(0.01));
+        assertThat(at(6, 0.01).aheadC()).isCloseTo(6 + changeK, within(0.01));
     }
 
     @Test
-    void anticipationIsBounded() {
-        assertThat(at(-1).onC()).isEqualTo(8);
+    void noRateLeadsFartherThanFourKelvin() {
+        assertThat(at(6, -1).aheadC()).isEqualTo(2);
+        assertThat(at(6, 1).aheadC()).isEqualTo(10);
     }
 
     @Test
     void needIsLatchedBetweenTheLimits() {
-        FloorBand band = at(0);
-        assertThat(band.needed(4.7, false)).isTrue();
-        assertThat(band.needed(4.71, false)).isFalse();
-        assertThat(band.needed(5.69, true)).isTrue();
-        assertThat(band.needed(5.7, true)).isFalse();
+        assertThat(at(4.7, 0).needed(false)).isTrue();
+        assertThat(at(4.71, 0).needed(false)).isFalse();
+        assertThat(at(5.69, 0).needed(true)).isTrue();
+        assertThat(at(5.7, 0).needed(true)).isFalse();
+    }
+
+    @Test
+    void aFallIsMetEarlyAndARiseLeftEarly() {
+        assertThat(at(5.5, -0.01).needed(false)).isTrue();
+        assertThat(at(5.0, 0.01).needed(true)).isFalse();
+        assertThat(at(4.6, 0.1).needed(true))
+                .as("but not while it is still below the lower limit")
+                .isTrue();
     }
 }
