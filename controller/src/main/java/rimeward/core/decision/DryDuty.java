@@ -2,42 +2,53 @@ package rimeward.core.decision;
 
 import rimeward.core.judgement.Damp;
 import rimeward.core.judgement.Inside;
-import rimeward.core.judgement.Judgement;
 import rimeward.core.judgement.Outside;
 import rimeward.site.Site;
 import rimeward.site.Targets;
 
-/** The dry duty: whether the air, the coldest bench or the film is too near to wet. */
-final class DryDuty {
+/**
+ * The dry duty: whether the air, the coldest bench or the film is too near to wet. All three are averaged, because they swing
+ * with every run of the heater, and a dryer that follows the swings never gets warm.
+ *
+ * @param known whether there is an average yet; until then the numbers mean nothing
+ * @param rhPercent wettest relative humidity, averaged, %
+ * @param benchSpreadK coldest bench above the dew point, averaged, K
+ * @param filmSpreadK film above the dew point, averaged, K; far above where outside is not seen
+ */
+record DryDuty(boolean known, boolean needed, double rhPercent, double benchSpreadK, double filmSpreadK) {
+    static final DryDuty START = new DryDuty(false, false, 0, 0, 0);
+
+    /** Time constant of the averages, s: longer than the heater's runs. Own choice. */
+    private static final double AVERAGE_S = 900;
+
     /** Once needed, the dew-point spreads must be regained with this to spare, K. Own choice. */
     private static final double SPREAD_HYSTERESIS_K = 0.5;
 
-    private final Site site;
-    private final Targets targets;
+    private static final double UNSEEN_FILM_K = 100;
 
-    DryDuty(Site site) {
-        this.site = site;
-        targets = site.targets();
+    DryDuty after(Site site, Inside.Seen inside, Damp.Seen damp, Outside outside, double dtS) {
+        double share = known ? dtS / (AVERAGE_S + dtS) : 1;
+        double rh = rhPercent + (damp.wettestRhPercent() - rhPercent) * share;
+        double bench = benchSpreadK + (inside.coldestC() - damp.dewPointC() - benchSpreadK) * share;
+        double film = filmSpreadK + (filmSpreadK(site, inside, damp, outside) - filmSpreadK) * share;
+        return new DryDuty(true, isNeeded(site.targets(), rh, bench, film), rh, bench, film);
     }
 
-    boolean needed(Inside.Seen inside, Damp.Seen damp, Outside outside, boolean was) {
-        double hysteresisK = was ? SPREAD_HYSTERESIS_K : 0;
-        return damp.wettestRhPercent() >= (was ? targets.dryOffPercent() : targets.dryOnPercent())
-                || inside.coldestC() - damp.dewPointC() < targets.benchDewSpreadK() + hysteresisK
-                || (outside instanceof Outside.Seen seen
-                        && filmC(inside, seen) - damp.dewPointC() < targets.filmDewSpreadK() + hysteresisK);
+    private boolean isNeeded(Targets targets, double rh, double bench, double film) {
+        double hysteresisK = needed ? SPREAD_HYSTERESIS_K : 0;
+        return rh >= (needed ? targets.dryOffPercent() : targets.dryOnPercent())
+                || bench < targets.benchDewSpreadK() + hysteresisK
+                || film < targets.filmDewSpreadK() + hysteresisK;
     }
 
     /** The film lies between inside and outside, as far as its insulation puts it. */
-    private double filmC(Inside.Seen inside, Outside.Seen outside) {
-        return outside.airC() + site.tunnel().filmFraction() * (inside.middleC() - outside.airC());
+    private static double filmSpreadK(Site site, Inside.Seen inside, Damp.Seen damp, Outside outside) {
+        return outside instanceof Outside.Seen seen
+                ? seen.airC() + site.tunnel().filmFraction() * (inside.middleC() - seen.airC()) - damp.dewPointC()
+                : UNSEEN_FILM_K;
     }
 
-    Reason reason(Judgement judgement, boolean needed) {
-        if (!(judgement.damp() instanceof Damp.Seen damp) || !(judgement.inside() instanceof Inside.Seen inside)) {
-            return Reason.of(Cause.NOT_ASKED);
-        }
-        double rhPercent = damp.wettestRhPercent();
+    Reason reason(Targets targets) {
         if (!needed) {
             return rhPercent <= targets.dryOffPercent()
                     ? new Reason(Cause.DRY_ENOUGH, rhPercent, targets.dryOffPercent())
@@ -46,14 +57,11 @@ final class DryDuty {
         if (rhPercent >= targets.dryOnPercent()) {
             return new Reason(Cause.DAMP, rhPercent, targets.dryOnPercent());
         }
-        double benchSpreadK = inside.coldestC() - damp.dewPointC();
         if (benchSpreadK < targets.benchDewSpreadK()) {
             return new Reason(Cause.BENCH_NEAR_DEW, benchSpreadK, targets.benchDewSpreadK());
         }
-        if (judgement.outside() instanceof Outside.Seen outside
-                && filmC(inside, outside) - damp.dewPointC() < targets.filmDewSpreadK()) {
-            return new Reason(Cause.FILM_NEAR_DEW, filmC(inside, outside) - damp.dewPointC(), targets.filmDewSpreadK());
-        }
-        return new Reason(Cause.DRYING, rhPercent, targets.dryOffPercent());
+        return filmSpreadK < targets.filmDewSpreadK()
+                ? new Reason(Cause.FILM_NEAR_DEW, filmSpreadK, targets.filmDewSpreadK())
+                : new Reason(Cause.DRYING, rhPercent, targets.dryOffPercent());
     }
 }

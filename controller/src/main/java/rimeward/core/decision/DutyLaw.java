@@ -62,25 +62,33 @@ public final class DutyLaw implements ControlLaw {
             site = now.site();
             judgement = now.judgement();
             band = FloorBand.of(site, now.tunnel(), inside);
+            DryDuty dry = dry(was);
             next = new DutyState(
-                    was.warm().after(site, band, inside, now.dtS()),
-                    dry(was),
-                    dryerWarms(was),
+                    was.warm().after(site, band, inside, neededW(), now.dtS()),
+                    dry,
+                    dryerWarms(was, dry),
                     (was.timerS() + now.dtS()) % TIMER_PERIOD_S,
                     Airing.helps(site, judgement, was.airing()));
         }
 
-        private boolean dry(DutyState was) {
-            return judgement.damp() instanceof Damp.Seen damp
-                    && new DryDuty(site).needed(inside, damp, judgement.outside(), was.dry());
+        /** Heat that holds the middle of the band, W; 0 where outside is not seen. */
+        private double neededW() {
+            return judgement.outside() instanceof Outside.Seen outside
+                    ? now.tunnel().heatToHoldW((band.onC() + band.offC()) / 2, outside.airC())
+                    : 0;
         }
 
-        private boolean dryerWarms(DutyState was) {
+        private DryDuty dry(DutyState was) {
+            return judgement.damp() instanceof Damp.Seen damp
+                    ? was.dry().after(site, inside, damp, judgement.outside(), now.dtS())
+                    : DryDuty.START;
+        }
+
+        private boolean dryerWarms(DutyState was, DryDuty dry) {
             return site.drying() instanceof Drying.Dryer dryer
-                    && judgement.damp() instanceof Damp.Seen damp
+                    && judgement.damp() instanceof Damp.Seen
                     && judgement.outside() instanceof Outside.Seen outside
-                    && damp.wettestRhPercent()
-                            >= site.targets().dryOffPercent() + (was.dryerWarms() ? 0 : MOIST_PERCENT)
+                    && dry.rhPercent() >= site.targets().dryOffPercent() + (was.dryerWarms() ? 0 : MOIST_PERCENT)
                     && inside.coldestC() < DryerHeat.RESERVE_K + band.onC() + (was.dryerWarms() ? DryerHeat.SWING_K : 0)
                     && heat(dryer, outside).pays();
         }
@@ -100,13 +108,13 @@ public final class DutyLaw implements ControlLaw {
                 Machine machine = site.machines().get(i);
                 boolean on;
                 if (machine.role() == Role.HEATER_STAGE) {
-                    on = i < next.warm().stages();
-                    reasons[i] = next.warm().reason(site, band, i);
+                    on = i < next.warm().sources();
+                    reasons[i] = next.warm().reason(band, i);
                 } else if (machine.role() == Role.DRYER) {
                     on = dryerWished();
                     reasons[i] = dryerReason();
                 } else {
-                    on = next.dry() && next.airing();
+                    on = next.dry().needed() && next.airing();
                     reasons[i] = on ? Airing.reason(judgement) : Reason.of(Cause.NOT_ASKED);
                 }
                 wish = on ? wish.with(i) : wish;
@@ -125,12 +133,12 @@ public final class DutyLaw implements ControlLaw {
             if (judgement.damp() instanceof Damp.Unseen) {
                 return next.timerS() < TIMER_RUN_S;
             }
-            return !aired() && (next.dry() || next.dryerWarms());
+            return !aired() && (next.dry().needed() || next.dryerWarms());
         }
 
         private Reason dryerReason() {
             if (next.warm().takesDryer(site)) {
-                return next.warm().reason(site, band, site.heater().stages().size());
+                return next.warm().reason(band, site.heater().stages().size());
             }
             if (judgement.damp() instanceof Damp.Unseen) {
                 return new Reason(Cause.DRY_BY_TIMER, TIMER_RUN_S / 60, TIMER_PERIOD_S / 60);
@@ -141,14 +149,14 @@ public final class DutyLaw implements ControlLaw {
             if (aired()) {
                 return Airing.reason(judgement);
             }
-            boolean onlyWarms = next.dryerWarms() && !next.dry();
+            boolean onlyWarms = next.dryerWarms() && !next.dry().needed();
             if (onlyWarms
                     && site.drying() instanceof Drying.Dryer dryer
                     && judgement.outside() instanceof Outside.Seen outside) {
                 DryerHeat heat = heat(dryer, outside);
                 return new Reason(Cause.WARM_BY_DRYER, heat.electricW(), heat.heaterW());
             }
-            return new DryDuty(site).reason(judgement, next.dry());
+            return next.dry().reason(site.targets());
         }
     }
 }

@@ -34,13 +34,8 @@ public record FloorBand(double onC, double offC, double coldestC, double aheadC)
         return x < 2 ? deadS / (1 + x / 2 + x * x / 12) : timeConstantS;
     }
 
-    /** The lower of now and ahead, °C: what a fall is judged by. */
-    public double lowerC() {
-        return StrictMath.min(coldestC, aheadC);
-    }
-
     /** The latched answer: on at the lower limit; off at the upper, and never while still below the lower; else as it was. */
     public boolean needed(boolean wasNeeded) {
-        return lowerC() <= onC || (wasNeeded && aheadC < offC);
+        return StrictMath.min(coldestC, aheadC) <= onC || (wasNeeded && aheadC < offC);
     }
 }

@@ -4,61 +4,73 @@ import rimeward.core.judgement.Inside;
 import rimeward.site.Site;
 
 /**
- * The warm duty as our law sees it: whether it is needed, and how many heater stages it takes.
+ * The warm duty as our law sees it: how many sources of heat it takes, the heater's stages first and the dryer last. One more
+ * joins, or one fewer runs, when the air shows that the running ones are too few or too many; the tunnel model says with how
+ * many to begin.
  *
- * @param stages sources of heat asked for while it is needed: the heater's stages, then the dryer
- * @param sinceStageS since that number last changed, s
+ * @param sources how many run; 0 when the duty is not needed
+ * @param wentUp whether the last change was upwards
+ * @param sinceS since that change, s
  */
-record WarmDuty(boolean needed, int stages, double sinceStageS) {
-    static final WarmDuty START = new WarmDuty(false, 0, 0);
+record WarmDuty(int sources, boolean wentUp, double sinceS) {
+    static final WarmDuty START = new WarmDuty(0, false, 0);
 
-    /** If the fall leads below this share of the guard margin, the next source of heat joins. Own choice. */
-    private static final double NEXT_STAGE_SHARE = 0.6;
+    /** The model is believed with this much to spare when it says with how many stages to begin. Own choice. */
+    private static final double BELIEVED_SHARE = 0.9;
 
-    WarmDuty after(Site site, FloorBand band, Inside.Seen inside, double dtS) {
-        if (!band.needed(needed)) {
-            return new WarmDuty(false, 0, 0);
+    /** This far above the band nothing need run, whatever the rate, K. Own choice. */
+    private static final double FAR_ABOVE_K = 2;
+
+    /** @param neededW steady heat that holds the band by the tunnel model, W; 0 where nobody knows */
+    WarmDuty after(Site site, FloorBand band, Inside.Seen inside, double neededW, double dtS) {
+        if (sources == 0) {
+            return band.needed(false) ? new WarmDuty(toBegin(site, neededW), true, 0) : START;
         }
-        if (stages == 0) {
-            return new WarmDuty(true, 1, 0);
-        }
-        double sinceS = sinceStageS + dtS;
-        if (sinceS < site.heater().deadTimeS()) {
-            return new WarmDuty(true, stages, sinceS); // too early to see what the last change did
-        }
+        double nowS = sinceS + dtS;
+        boolean settled = nowS >= site.heater().deadTimeS(); // the last change can be seen by now
         boolean falling = inside.slopeKPerS() < 0;
-        if (falling && band.aheadC() <= nextStageC(site) && stages < most(site)) {
-            return new WarmDuty(true, stages + 1, 0);
+        if (band.needed(false) && falling && (settled || !wentUp) && sources < most(site)) {
+            return new WarmDuty(sources + 1, true, 0);
         }
-        if (!falling && stages > 1 && band.aheadC() >= fewerC(band)) {
-            return new WarmDuty(true, stages - 1, 0);
+        boolean warm = band.aheadC() >= band.offC() && band.coldestC() > band.onC();
+        if (warm && band.coldestC() >= band.offC() + FAR_ABOVE_K) {
+            return START;
         }
-        return new WarmDuty(true, stages, sinceS);
+        boolean lasting = !falling || band.coldestC() >= band.offC();
+        if (warm && lasting && (settled || wentUp)) {
+            return new WarmDuty(sources - 1, false, 0);
+        }
+        return new WarmDuty(sources, wentUp, nowS);
     }
 
-    /** The heater's stages, and after them the dryer, whose heat counts when every stage is not enough. */
+    private static int toBegin(Site site, double neededW) {
+        int stages = 1;
+        double givenW = site.heater().stages().get(0).ratedW();
+        while (givenW < BELIEVED_SHARE * neededW
+                && stages < site.heater().stages().size()) {
+            givenW += site.heater().stages().get(stages).ratedW();
+            stages++;
+        }
+        return stages;
+    }
+
     private static int most(Site site) {
         return site.heater().stages().size() + site.dryerRelay().size();
     }
 
     boolean takesDryer(Site site) {
-        return stages > site.heater().stages().size();
+        return sources > site.heater().stages().size();
     }
 
-    static double nextStageC(Site site) {
-        return site.floorC() + NEXT_STAGE_SHARE * site.targets().guardMarginK();
-    }
-
-    private static double fewerC(FloorBand band) {
-        return (band.onC() + band.offC()) / 2;
-    }
-
-    Reason reason(Site site, FloorBand band, int stage) {
-        if (stage < stages) {
-            return stage > 0 ? new Reason(Cause.STILL_FALLING, band.coldestC(), nextStageC(site)) : whyOn(band);
+    /** Why the source at this place, counted from 0, runs or rests. */
+    Reason reason(FloorBand band, int place) {
+        if (place < sources) {
+            return place == sources - 1 && place > 0 && band.needed(false)
+                    ? new Reason(Cause.NOT_ENOUGH, band.coldestC(), band.onC())
+                    : whyOn(band);
         }
-        if (needed) {
-            return new Reason(Cause.STAGE_NOT_NEEDED, band.coldestC(), nextStageC(site));
+        if (sources > 0) {
+            return new Reason(Cause.ENOUGH_WITHOUT, band.coldestC(), band.offC());
         }
         if (band.aheadC() < band.offC()) {
             return new Reason(Cause.RESTING, band.coldestC(), band.onC());

@@ -162,17 +162,23 @@ public final class Guard {
      */
     private void hold(LastWord word, GuardState was, Inside.Seen seen, FloorBand band, Deliveries deliveries) {
         double nearC = floorC + NEAR_SHARE * site.targets().guardMarginK();
+        boolean near = (seen.coldestC() <= nearC && seen.slopeKPerS() <= 0) || band.aheadC() <= floorC;
         if (!deliveries.failed().isEmpty()) {
             word.demand(heater.or(dryer), new Reason(Cause.HEAT_LOST, seen.coldestC(), floorC));
-        } else if (seen.coldestC() <= nearC && seen.slopeKPerS() <= 0) {
-            word.demand(heater.or(dryer), new Reason(Cause.FLOOR_NEAR, seen.coldestC(), nearC));
+        } else if (near) {
+            word.demand(heater.or(dryer), new Reason(Cause.FLOOR_NEAR, seen.coldestC(), floorC));
         }
-        boolean dryerHolds = word.closed().and(was.closed()).meets(dryer)
-                && deliveries.any(dryer, Delivery.GIVING)
-                && seen.coldestC() > nearC;
+        boolean dryerHolds =
+                word.closed().and(was.closed()).meets(dryer) && deliveries.any(dryer, Delivery.GIVING) && !near;
         if (!dryerHolds && !word.closed().meets(heater)) {
-            word.demand(RelaySet.of(1), new Reason(Cause.NO_GAP, band.lowerC(), band.onC()));
+            word.demand(RelaySet.of(1), gapReason(band));
         }
+    }
+
+    private static Reason gapReason(FloorBand band) {
+        return band.coldestC() < band.offC()
+                ? new Reason(Cause.NO_GAP, band.coldestC(), band.offC())
+                : new Reason(Cause.NO_GAP_SOON, band.aheadC(), band.onC());
     }
 
     /** Without eyes the law is not asked about the heater: the tunnel model is. */

@@ -20,8 +20,8 @@ record AirTrack(
         double othersAtHoldC,
         double doubtLeftS) {
 
-    /** Time constant of smoothing and slope, s: long against noise, short against a falling night. Own choice. */
-    private static final double SMOOTH_S = 120;
+    /** Time constant of smoothing and slope, s: long against noise, short against how fast a light tunnel cools. Own choice. */
+    private static final double SMOOTH_S = 45;
 
     /** A jump keeps a reading in doubt this long, s. Own choice. */
     private static final double DOUBT_S = 600;

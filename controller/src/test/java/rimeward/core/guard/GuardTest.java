@@ -70,7 +70,7 @@ class GuardTest {
         Guarded after = step(DRYER, cold, Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.NOT_GIVING), 5);
         assertThat(after.holder()).isEqualTo(Holder.HEATER);
         assertThat(after.closed().has(Sites.STAGE_1)).isTrue();
-        assertThat(after.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.NO_GAP, 4.6, 4.7));
+        assertThat(after.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.NO_GAP, 4.6, 5.7));
     }
 
     @Test

@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rimeward.core.decision.Reason;
-import rimeward.core.judgement.Damp;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Judgement;
 import rimeward.site.RelaySet;
@@ -66,7 +65,7 @@ final class ExplainRule {
 
     private static boolean isOfColdest(Reason reason) {
         return switch (reason.cause()) {
-            case COLD, WARM_ENOUGH, HOLDING, RESTING, STILL_FALLING, STAGE_NOT_NEEDED, NO_GAP, FLOOR_NEAR, HEAT_LOST ->
+            case COLD, WARM_ENOUGH, HOLDING, RESTING, NOT_ENOUGH, ENOUGH_WITHOUT, NO_GAP, FLOOR_NEAR, HEAT_LOST ->
                 true;
             default -> false;
         };
@@ -80,10 +79,6 @@ final class ExplainRule {
                     : OptionalDouble.empty();
         }
         return switch (reason.cause()) {
-            case DAMP, DRY_ENOUGH, DRYING, DRY_RESTING ->
-                believed.damp() instanceof Damp.Seen damp
-                        ? OptionalDouble.of(damp.wettestRhPercent())
-                        : OptionalDouble.empty();
             case TOO_HOT ->
                 believed.inside() instanceof Inside.Seen seen
                         ? OptionalDouble.of(seen.hottestC())

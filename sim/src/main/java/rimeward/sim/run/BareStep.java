@@ -81,7 +81,7 @@ final class BareStep implements ControlStep {
     private Guarded asWished(GuardState was, Decision decision, Situation now) {
         RelaySet wish = decision.wish();
         boolean needed = now.judgement().inside() instanceof Inside.Seen seen
-                ? FloorBand.of(site, tunnel, seen).needed(seen.coldestC(), was.needed())
+                ? FloorBand.of(site, tunnel, seen).needed(was.needed())
                 : was.needed();
         GuardState next = new GuardState(
                 wish,
