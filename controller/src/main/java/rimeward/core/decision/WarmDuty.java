@@ -1,6 +1,7 @@
 package rimeward.core.decision;
 
 import rimeward.core.judgement.Inside;
+import rimeward.site.Machine;
 import rimeward.site.Site;
 
 /**
@@ -17,6 +18,9 @@ record WarmDuty(int sources, boolean wentUp, double sinceS) {
 
     /** The model is believed with this much to spare when it says with how many stages to begin. Own choice. */
     private static final double BELIEVED_SHARE = 0.9;
+
+    /** This far above the band the model is not believed any more when it says a stage is needed, K. Own choice. */
+    private static final double KEEP_K = 1;
 
     /** This far above the band nothing need run, whatever the rate, K. Own choice. */
     private static final double FAR_ABOVE_K = 2;
@@ -37,7 +41,8 @@ record WarmDuty(int sources, boolean wentUp, double sinceS) {
             return START;
         }
         boolean lasting = !falling || band.coldestC() >= band.offC();
-        if (warm && lasting && (settled || wentUp)) {
+        boolean spare = sources > toKeep(site, neededW) || band.coldestC() >= band.offC() + KEEP_K;
+        if (warm && lasting && spare && (settled || wentUp)) {
             return new WarmDuty(sources - 1, false, 0);
         }
         return new WarmDuty(sources, wentUp, nowS);
@@ -50,6 +55,17 @@ record WarmDuty(int sources, boolean wentUp, double sinceS) {
                 && stages < site.heater().stages().size()) {
             givenW += site.heater().stages().get(stages).ratedW();
             stages++;
+        }
+        return stages;
+    }
+
+    /** Stages that the model says are needed all the time: stopping them would only mean starting them again. */
+    private static int toKeep(Site site, double neededW) {
+        int stages = 0;
+        double givenW = 0;
+        for (Machine stage : site.heater().stages()) {
+            givenW += stage.ratedW();
+            stages += givenW <= BELIEVED_SHARE * neededW ? 1 : 0;
         }
         return stages;
     }

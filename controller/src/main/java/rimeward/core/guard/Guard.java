@@ -166,7 +166,12 @@ public final class Guard {
         if (!deliveries.failed().isEmpty()) {
             word.demand(heater.or(dryer), new Reason(Cause.HEAT_LOST, seen.coldestC(), floorC));
         } else if (near) {
-            word.demand(heater.or(dryer), new Reason(Cause.FLOOR_NEAR, seen.coldestC(), floorC));
+            Reason why = new Reason(Cause.FLOOR_NEAR, seen.coldestC(), floorC);
+            word.demand(heater, why);
+            if (was.closed().and(heater).equals(heater)
+                    && was.sinceAnyStartS() >= site.heater().deadTimeS()) {
+                word.demand(dryer, why); // every stage has had its time, and is not enough
+            }
         }
         boolean dryerHolds =
                 word.closed().and(was.closed()).meets(dryer) && deliveries.any(dryer, Delivery.GIVING) && !near;
