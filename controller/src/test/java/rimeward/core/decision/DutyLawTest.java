@@ -41,51 +41,98 @@ class DutyLawTest {
 
     @Test
     void theHeaterComesAtTheLowerLimitAndGoesAtTheUpper() {
-        Decision on = decide(air(4.6, 0, 50, -5), 5);
+        Decision on = decide(frost(4.6, 0, -2), 5);
         assertThat(on.wish()).isEqualTo(STAGE_1);
         assertThat(on.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.COLD, 4.6, 4.7));
-        Decision holds = decide(air(5.2, 1e-3, 50, -5), 5);
+        Decision holds = decide(frost(5.2, 1e-3, -2), 5);
         assertThat(holds.wish()).isEqualTo(STAGE_1);
         assertThat(holds.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.HOLDING, 5.2, 5.7));
-        Decision off = decide(air(5.7, 1e-3, 50, -5), 5);
+        Decision off = decide(frost(5.7, 1e-3, -2), 5);
         assertThat(off.wish()).isEqualTo(NONE);
         assertThat(off.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.WARM_ENOUGH, 5.7, 5.7));
-        Decision rests = decide(air(5.2, 0, 50, -5), 5);
+        Decision rests = decide(frost(5.2, 0, -2), 5);
         assertThat(rests.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.RESTING, 5.2, 4.7));
     }
 
     @Test
-    void theSecondStageJoinsWhenTheFirstCannotStopTheFall() {
-        decide(air(4.6, -2e-4, 50, -5), 5);
-        assertThat(decide(air(4.5, -1e-3, 50, -5), 60).wish())
+    void aFastFallStartsHeatBeforeTheLimitAndSaysSo() {
+        Decision on = decide(frost(5.5, -0.01, -2), 5);
+        assertThat(on.wish()).isEqualTo(STAGE_1);
+        Reason why = on.reasons().get(Sites.STAGE_1);
+        assertThat(why.cause()).isEqualTo(Cause.COLD_SOON);
+        assertThat(why.measured()).isLessThan(4.7);
+        assertThat(why.sentence())
+                .isEqualTo("the coldest bench would be at 4.4 °C by the time heat is felt, at or below 4.7 °C");
+    }
+
+    private static Judgement frost(double coldestC, double slopeKPerS, double outsideC) {
+        return Beliefs.of(Beliefs.seen(coldestC, slopeKPerS), Beliefs.damp(50, -5), Beliefs.outside(outsideC, 0.002));
+    }
+
+    @Test
+    void theSecondStageJoinsWhenTheFirstHasHadItsTimeAndTheFallGoesOn() {
+        assertThat(decide(frost(4.6, -2e-4, -2), 5).wish()).isEqualTo(STAGE_1);
+        assertThat(decide(frost(4.5, -1e-3, -2), 60).wish())
                 .as("the first has not had time to be felt")
                 .isEqualTo(STAGE_1);
-        decide(air(4.5, -1e-3, 50, -5), 65);
-        Decision joins = decide(air(4.5, -1e-3, 50, -5), 5);
+        Decision joins = decide(frost(4.4, -1e-3, -2), 60);
         assertThat(joins.wish()).isEqualTo(STAGES);
-        assertThat(joins.reasons().get(Sites.STAGE_2).cause()).isEqualTo(Cause.STILL_FALLING);
-        decide(air(4.8, 1e-3, 50, -5), 125);
-        assertThat(decide(air(5.25, 1e-3, 50, -5), 5).wish())
-                .as("half-way up the band one will do")
-                .isEqualTo(STAGE_1);
+        assertThat(joins.reasons().get(Sites.STAGE_2)).isEqualTo(new Reason(Cause.NOT_ENOUGH, 4.4, 4.7));
     }
 
     @Test
     void aFirstStageThatTurnsTheFallIsLeftAlone() {
-        decide(air(4.6, -2e-4, 50, -5), 5);
-        assertThat(decide(air(4.5, 2e-4, 50, -5), 130).wish()).isEqualTo(STAGE_1);
+        decide(frost(4.6, -2e-4, -2), 5);
+        assertThat(decide(frost(4.5, 2e-4, -2), 130).wish()).isEqualTo(STAGE_1);
     }
+
+    @Test
+    void inHardFrostItBeginsWithAsManyStagesAsTheTunnelModelSays() {
+        assertThat(decide(frost(4.6, -2e-4, -9), 5).wish()).isEqualTo(STAGES);
+    }
+
+    @Test
+    void whenEveryStageIsNotEnoughTheDryersHeatIsCalled() {
+        decide(frost(4.6, -2e-4, -9), 5);
+        Decision joins = decide(frost(4.4, -2e-4, -9), 130);
+        assertThat(joins.wish()).isEqualTo(STAGES.or(DRYER));
+        assertThat(joins.reasons().get(Sites.DRYER).cause()).isEqualTo(Cause.NOT_ENOUGH);
+    }
+
+    @Test
+    void stagesLeaveOneAtATimeAndTheOneThatIsNeededAllTheTimeStays() {
+        decide(frost(4.6, -2e-4, -9), 5);
+        Decision fewer = decide(frost(5.8, 1e-3, -9), 60);
+        assertThat(fewer.wish()).isEqualTo(STAGE_1);
+        assertThat(fewer.reasons().get(Sites.STAGE_2)).isEqualTo(new Reason(Cause.ENOUGH_WITHOUT, 5.8, 5.7));
+        assertThat(decide(frost(6.2, 1e-4, -9), 600).wish())
+                .as("the model wants it")
+                .isEqualTo(STAGE_1);
+        assertThat(decide(frost(6.8, 1e-4, -9), 600).wish())
+                .as("a kelvin above the band the air knows better than the model")
+                .isEqualTo(NONE);
+    }
+
+    private static final double LONG_S = 1e6; // long enough for any average to be where the reading is
 
     @Test
     void theDryerKeepsTheHumidityBand() {
         assertThat(decide(air(12, 0, 79, 2), 5).wish()).isEqualTo(NONE);
-        Decision on = decide(air(12, 0, 80, 2), 5);
+        Decision on = decide(air(12, 0, 81, 2), LONG_S);
         assertThat(on.wish()).isEqualTo(DRYER);
-        assertThat(on.reasons().get(Sites.DRYER)).isEqualTo(new Reason(Cause.DAMP, 80, 80));
-        assertThat(decide(air(12, 0, 71, 2), 5).wish()).isEqualTo(DRYER);
-        Decision off = decide(air(12, 0, 69, 2), 5);
+        assertThat(on.reasons().get(Sites.DRYER).sentence())
+                .isEqualTo("relative humidity, on average 81 %, is at or above 80 %");
+        assertThat(decide(air(12, 0, 71, 2), LONG_S).wish()).isEqualTo(DRYER);
+        Decision off = decide(air(12, 0, 69, 2), LONG_S);
         assertThat(off.wish()).isEqualTo(NONE);
-        assertThat(off.reasons().get(Sites.DRYER)).isEqualTo(new Reason(Cause.DRY_ENOUGH, 69, 70));
+        assertThat(off.reasons().get(Sites.DRYER).cause()).isEqualTo(Cause.DRY_ENOUGH);
+    }
+
+    @Test
+    void swingsOfHumidityWithEachRunOfTheHeaterDoNotStartTheDryer() {
+        for (int i = 0; i < 200; i++) {
+            assertThat(decide(air(12, 0, i % 2 == 0 ? 70 : 86, 2), 240).wish()).isEqualTo(NONE);
+        }
     }
 
     @Test
@@ -93,10 +140,10 @@ class DutyLawTest {
         Decision near = decide(overcast(11.2), 5);
         assertThat(near.wish()).isEqualTo(DRYER);
         assertThat(near.reasons().get(Sites.DRYER).cause()).isEqualTo(Cause.BENCH_NEAR_DEW);
-        assertThat(decide(overcast(10.6), 5).wish())
+        assertThat(decide(overcast(10.6), LONG_S).wish())
                 .as("with half a kelvin to spare")
                 .isEqualTo(DRYER);
-        assertThat(decide(overcast(10.4), 5).wish()).isEqualTo(NONE);
+        assertThat(decide(overcast(10.4), LONG_S).wish()).isEqualTo(NONE);
     }
 
     private static Judgement overcast(double dewPointC) {
