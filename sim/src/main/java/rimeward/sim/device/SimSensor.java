@@ -41,8 +41,19 @@ final class SimSensor {
     SensorReading read(Truth truth, FaultClock faults, double dtS) {
         double share = dtS / (vices.lagS() + dtS);
         airC += (spot.airC(truth) - airC) * share;
-        rhPercent += (spot.rhPercent(truth) - rhPercent) * share;
-        driftK += (vices.driftKPerDay() + faults.magnitude(FaultKind.SENSOR_DRIFT, id)) * dtS / DAY_S;
+        if (hasHumidity) {
+            rhPercent += (spot.rhPercent(truth) - rhPercent) * share;
+        }
+        driftK += vices.driftKPerDay() * dtS / DAY_S;
+        if (faults.isCalm()) {
+            last = new SensorReading(value(shownC(seenC())), hasHumidity ? value(shownPercent(seenPercent())) : Reading.NOT_FITTED);
+            return last;
+        }
+        return readFaulty(truth, faults, dtS);
+    }
+
+    private SensorReading readFaulty(Truth truth, FaultClock faults, double dtS) {
+        driftK += faults.magnitude(FaultKind.SENSOR_DRIFT, id) * dtS / DAY_S;
         if (isLost(faults)) {
             return new SensorReading(Reading.NO_ANSWER, hasHumidity ? Reading.NO_ANSWER : Reading.NOT_FITTED);
         }
@@ -58,7 +69,7 @@ final class SimSensor {
     }
 
     private Reading air(Truth truth, FaultClock faults) {
-        double seenC = airC + vices.offsetK() + driftK + luck.bell() * vices.noiseK();
+        double seenC = seenC();
         if (faults.isActive(FaultKind.SENSOR_WET, id)) {
             seenC = wetBulbC(truth);
         }
@@ -69,7 +80,15 @@ final class SimSensor {
         if (faults.isActive(FaultKind.SENSOR_SPIKE, id) && luck.nextDouble() < SPIKE_CHANCE) {
             seenC += luck.between(-1, 1) * faults.magnitude(FaultKind.SENSOR_SPIKE, id);
         }
-        return value(rounded(seenC, vices.resolutionK()));
+        return value(shownC(seenC));
+    }
+
+    private double seenC() {
+        return airC + vices.offsetK() + driftK + luck.bell() * vices.noiseK();
+    }
+
+    private double shownC(double seenC) {
+        return rounded(seenC, vices.resolutionK());
     }
 
     private Reading humidity(FaultClock faults) {
@@ -79,12 +98,19 @@ final class SimSensor {
         if (faults.isActive(FaultKind.HUMIDITY_LOST, id)) {
             return Reading.NO_ANSWER;
         }
-        double seenPercent = rhPercent + vices.offsetPercent() + luck.bell() * vices.noisePercent();
+        double seenPercent = seenPercent();
         if (faults.isActive(FaultKind.SENSOR_WET, id)) {
             seenPercent = 100;
         }
-        double shown = StrictMath.max(0, StrictMath.min(100, seenPercent));
-        return value(rounded(shown, vices.resolutionPercent()));
+        return value(shownPercent(seenPercent));
+    }
+
+    private double seenPercent() {
+        return rhPercent + vices.offsetPercent() + luck.bell() * vices.noisePercent();
+    }
+
+    private double shownPercent(double seenPercent) {
+        return rounded(StrictMath.max(0, StrictMath.min(100, seenPercent)), vices.resolutionPercent());
     }
 
     private double wetBulbC(Truth truth) {

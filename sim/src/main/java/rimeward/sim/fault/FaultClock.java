@@ -15,6 +15,7 @@ public final class FaultClock {
     private final double[] changesS;
     private final Map<FaultKind, List<Fault>> active = new EnumMap<>(FaultKind.class);
     private final List<Fault> begun = new ArrayList<>();
+    private boolean calm = true;
     private int nextChange;
     private int nextFault;
 
@@ -48,6 +49,7 @@ public final class FaultClock {
                 now(fault.kind()).add(fault);
             }
         }
+        calm = active.values().stream().allMatch(List::isEmpty);
         return true;
     }
 
@@ -61,8 +63,13 @@ public final class FaultClock {
         return List.copyOf(begun);
     }
 
+    /** Whether nothing at all is wrong: most of the time, and much cheaper to ask than for each kind. */
+    public boolean isCalm() {
+        return calm;
+    }
+
     public boolean isActive(FaultKind kind) {
-        return !now(kind).isEmpty();
+        return !calm && !now(kind).isEmpty();
     }
 
     public boolean isActive(FaultKind kind, String target) {
