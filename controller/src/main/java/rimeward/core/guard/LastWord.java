@@ -1,5 +1,6 @@
 package rimeward.core.guard;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import rimeward.core.decision.Decision;
@@ -11,10 +12,13 @@ import rimeward.site.RelaySet;
  * something; what is locked no later rule can demand. Lives for one tick.
  */
 final class LastWord {
+    private record Lock(RelaySet set, Reason why) {}
+
     private final RelaySet wish;
     private final Reason[] reasons;
     private int closed;
     private int locked;
+    private List<Lock> locks = List.of();
 
     LastWord(Decision decision) {
         wish = decision.wish();
@@ -32,9 +36,10 @@ final class LastWord {
 
     void demand(RelaySet set, Reason why) {
         for (int i = 0; i < reasons.length; i++) {
-            if (set.has(i) && !has(i) && ((locked >> i) & 1) == 0) {
-                closed |= 1 << i;
-                reasons[i] = why;
+            if (set.has(i) && !has(i)) {
+                boolean free = ((locked >> i) & 1) == 0;
+                closed |= free ? 1 << i : 0;
+                reasons[i] = free ? why : lockedBy(i);
             }
         }
     }
@@ -50,7 +55,21 @@ final class LastWord {
 
     void lock(RelaySet set, Reason why) {
         forbid(set, why);
-        locked |= set.bits();
+        if (!set.isEmpty()) {
+            locked |= set.bits();
+            locks = locks.isEmpty() ? new ArrayList<>() : locks;
+            locks.add(new Lock(set, why));
+        }
+    }
+
+    /** It would run but for this: what was asked for it before is no longer why it rests. */
+    private Reason lockedBy(int machine) {
+        for (Lock lock : locks) {
+            if (lock.set.has(machine)) {
+                return lock.why;
+            }
+        }
+        return reasons[machine];
     }
 
     RelaySet overruled() {

@@ -192,6 +192,15 @@ class GuardTest {
     }
 
     @Test
+    void aLockedDryerThatTheFloorWouldWantTellsOfItsLock() {
+        state = rested(STAGE_1.or(DRYER));
+        Deliveries lost = Beliefs.deliveries(Delivery.NOT_GIVING, Delivery.OFF, Delivery.GIVING);
+        Guarded word = step(STAGE_1, Beliefs.calm(0.4), lost, 5);
+        assertThat(word.closed().meets(DRYER)).isFalse();
+        assertThat(cause(word, Sites.DRYER)).isEqualTo(Cause.TOO_COLD_FOR_DRYER);
+    }
+
+    @Test
     void blindTheHeaterRunsTheShareThatTheTunnelModelGives() {
         double dtS = 5;
         double onS = 0;
