@@ -46,7 +46,8 @@ final class SimSensor {
         }
         driftK += vices.driftKPerDay() * dtS / DAY_S;
         if (faults.isCalm()) {
-            last = new SensorReading(value(shownC(seenC())), hasHumidity ? value(shownPercent(seenPercent())) : Reading.NOT_FITTED);
+            last = new SensorReading(
+                    value(shownC(seenC())), hasHumidity ? value(shownPercent(seenPercent())) : Reading.NOT_FITTED);
             return last;
         }
         return readFaulty(truth, faults, dtS);

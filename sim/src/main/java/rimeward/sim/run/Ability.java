@@ -7,6 +7,7 @@ import rimeward.sim.fault.FaultKind;
 import rimeward.sim.physics.DryerPhase;
 import rimeward.sim.world.Truth;
 import rimeward.sim.world.World;
+import rimeward.site.Drying;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -34,10 +35,14 @@ final class Ability {
             FaultKind.SENSOR_NOISE,
             FaultKind.SENSOR_WET);
 
+    /** A locked-out dryer comes back 1 K above its minimum, and sensors on cold benches read below the mean air, K. */
+    private static final double CLEAR_OF_MINIMUM_K = 2;
+
     private final World world;
     private final Truth truth;
     private final Site site;
     private final int dryer;
+    private final double dryerFromC;
     private double knownUntilS = Double.NEGATIVE_INFINITY;
     private RelaySet liveStages = RelaySet.none();
     private boolean dryerLive;
@@ -48,6 +53,9 @@ final class Ability {
         this.world = world;
         this.site = site;
         truth = world.truth();
+        dryerFromC = site.drying() instanceof Drying.Dryer plate
+                ? plate.minimumAirC() + CLEAR_OF_MINIMUM_K
+                : Double.POSITIVE_INFINITY;
         dryer = site.dryerRelay().isEmpty() ? -1 : site.heater().stages().size();
     }
 
@@ -98,7 +106,7 @@ final class Ability {
         return false;
     }
 
-    /** Whether the dryer gives heat once asked. */
+    /** Whether the dryer gives heat once asked; by its plate, it is not asked below its minimum until the air is clear of that. */
     boolean isDryerAble() {
         DryerPhase phase = dryerLive ? truth.dryerPhase() : DryerPhase.REST;
         return phase == DryerPhase.RUNNING
@@ -107,7 +115,8 @@ final class Ability {
                         && phase != DryerPhase.DEFROST
                         && !truth.isDryerSatisfied()
                         && !truth.isTankFull()
-                        && !truth.isDryerTooCold());
+                        && !truth.isDryerTooCold()
+                        && truth.airC() >= dryerFromC);
     }
 
     boolean dryerGives() {
