@@ -10,11 +10,11 @@ import rimeward.site.Site;
  * model says the outside cold takes.
  */
 final class BlindCycle {
-    /** Long enough for a contactor, short against the mass's hours. Common practice, no source. */
-    static final double PERIOD_S = 1200;
+    /** Long enough for a contactor, no longer than the minutes in which a light tunnel's air follows. Own choice. */
+    static final double PERIOD_S = 600;
 
     /** Held this much above the floor band's lower limit, because a model is not a thermometer. Own choice. */
-    static final double RESERVE_K = 2;
+    static final double RESERVE_K = 3;
 
     private BlindCycle() {}
 

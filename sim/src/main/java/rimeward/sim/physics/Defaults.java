@@ -40,7 +40,7 @@ public final class Defaults {
 
     /** Two stages of 1 kW behind a dial set as a backstop. */
     public static HeaterParameters heater() {
-        return heater(List.of(1000.0, 1000.0), new DialParameters(9, 2.5, 180));
+        return heater(List.of(1000.0, 1000.0), new DialParameters(11, 2.5, 180));
     }
 
     public static HeaterParameters heater(List<Double> stagesW, DialParameters dial) {
