@@ -95,7 +95,7 @@ final class NightStrip {
 
     /** Where the pen leaves the paper on a sunny day. */
     private static Note beyond(TraceSeries coldest) {
-        return new Note(coldest.epochS(coldest.mostRow()), coldest.most(), "↑ " + Say.degrees(coldest.most()));
+        return new Note(coldest.epochS(coldest.mostRow()), coldest.most(), "↑ to " + Say.degrees(coldest.most()));
     }
 
     private PenRow humidity() {

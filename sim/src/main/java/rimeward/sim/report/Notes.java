@@ -18,7 +18,8 @@ final class Notes {
                     + " off. Strokes hang where a line is on the wrong side of its limit.",
             "A lane's bar is as high as the power drawn. A thin line without a bar means: asked to run, but drawing nothing – tank full,"
                     + " fuse blown, own thermostat open.",
-            "Warm duty: somebody must give heat while “needed” is drawn. An upright stroke is a hand-over between machines; a red block"
+            "Warm duty: the holder is the one the controller names, by what it sees; “needed” is drawn while, in truth, the coldest bench is"
+                    + " so near the floor that somebody must give heat. An upright stroke is a hand-over between machines; a red block"
                     + " through the lane is a gap.");
     private static final List<String> CAUTIONS = List.of(
             "This is a simulation. It shows what a law does in a model of a tunnel, not what yours will do.",

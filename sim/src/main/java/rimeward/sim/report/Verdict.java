@@ -9,6 +9,7 @@ import rimeward.sim.check.Breach;
 import rimeward.sim.check.Property;
 import rimeward.sim.run.AlertEvent;
 import rimeward.sim.run.Comparison;
+import rimeward.sim.run.FaultNote;
 import rimeward.sim.run.RunResult;
 import rimeward.sim.run.Shortfall;
 import rimeward.sim.run.Summary;
@@ -20,9 +21,10 @@ import rimeward.strip.Stamp;
  *
  * @param word one or two words: how it went
  * @param floor whether the floor held, where and when it was lowest, and by how much the heat fell short
- * @param rest the gap, what the grower was told, broken rules, what it cost; a sentence each
+ * @param rest what the scenario broke on purpose, the gap, what the grower was told, broken rules, what it cost; a sentence each
  */
 public record Verdict(String word, String floor, List<String> rest) {
+    private static final int MOST_FAULTS = 3;
 
     /** Of one law in one comparison. */
     public static Verdict of(Comparison comparison, RunResult result) {
@@ -32,6 +34,7 @@ public record Verdict(String word, String floor, List<String> rest) {
         ZoneOffset offset = comparison.header().offset();
         String floor = held ? held(comparison, summary, offset) : broke(comparison, summary, offset);
         List<String> rest = new ArrayList<>();
+        planted(comparison, rest);
         rest.add(gap(comparison, result, offset));
         alerts(result, offset, rest);
         rules(summary, rest);
@@ -57,6 +60,21 @@ public record Verdict(String word, String floor, List<String> rest) {
                     + " W of heat were missing";
         }
         return text + ".";
+    }
+
+    /** What the scenario broke on purpose: without it the numbers would mean something else. */
+    private static void planted(Comparison comparison, List<String> rest) {
+        ZoneOffset offset = comparison.header().offset();
+        List<String> faults = new ArrayList<>();
+        for (FaultNote fault : comparison.header().faults()) {
+            if (faults.size() < MOST_FAULTS) {
+                faults.add(fault.text() + " from " + moment(fault.fromEpochS(), offset));
+            }
+        }
+        int more = comparison.header().faults().size() - faults.size();
+        if (!faults.isEmpty()) {
+            rest.add("Planted: " + String.join("; ", faults) + (more > 0 ? "; and " + more + " more." : "."));
+        }
     }
 
     private static String lowest(Summary summary, ZoneOffset offset) {
@@ -105,9 +123,11 @@ public record Verdict(String word, String floor, List<String> rest) {
                 result.alerts().stream().filter(AlertEvent::raised).toList();
         if (!raised.isEmpty()) {
             AlertEvent first = raised.get(0);
-            String told = raised.size() == 1
-                    ? "The grower was told once, "
-                    : "The grower was told " + raised.size() + " times, first ";
+            String told = switch (raised.size()) {
+                case 1 -> "The grower was told once, ";
+                case 2 -> "The grower was told twice, first ";
+                default -> "The grower was told " + raised.size() + " times, first ";
+            };
             rest.add(told + moment(first.epochS(), offset) + ": " + first.kind().title() + ".");
         }
     }

@@ -3,6 +3,7 @@ package rimeward.sim.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -88,7 +89,10 @@ final class ReportPageTest {
     void everySwitchOfOurLawIsInTheLogWithItsReason() {
         assertThat(matches(page, "<tr class=\"switch\">"))
                 .hasSize(cold.results().get(0).switches().size());
-        assertThat(page).contains("<td>dryer on</td><td>Relative humidity, 84 %, is at or above 80 %.</td>");
+        String sentence = cold.results().get(0).switches().get(0).sentence();
+        assertThat(page)
+                .contains("<td>dryer on</td><td>" + sentence.substring(0, 1).toUpperCase(Locale.ROOT)
+                        + sentence.substring(1) + ".</td>");
     }
 
     @Test

@@ -58,6 +58,7 @@ final class VerdictTest {
         assertThat(Verdict.of(night, night.results().get(0)).text())
                 .containsPattern(
                         "No gap: each of the \\d+ times the dryer gave up the warm duty, first Tue 6 Jan 21:\\d\\d")
+                .contains("Planted: the fuse of heater-1 is blown from Wed 7 Jan 02:00. No gap")
                 .contains("The grower was told once, Wed 7 Jan 02:10: Heat is not arriving.");
     }
 
