@@ -6,12 +6,14 @@ import rimeward.core.tunnel.TunnelModel;
 /**
  * Heat by its effect, where no meter shows it. The lift that the commanded heat should give now is taken off the air
  * temperature; what remains, the base, changes only as slowly as weather does. If the base falls by most of the expected
- * lift within minutes, the heat is not arriving; if it rises so after switching off, the heat has not gone.
+ * lift within minutes of running, the heat is not arriving; if it rises so after switching off, the heat has not gone. More
+ * heat begins a new comparison: a tunnel that went cold for want of heat says nothing about the heat it gets now.
  *
  * <p>The lift passes two lags, the air's and the sensor's. Thresholds are wide because the settings' heat loss is a guess:
  * false alarms need a guess three times too large.
  *
  * @param known whether the base has been set
+ * @param commandedW power that should have been arriving, W
  * @param airLiftK expected lift of the air, K
  * @param liftK the same as a sensor would see it, K
  * @param recentLiftK highest expected lift of late, fading over half an hour unless it seems to stay, K
@@ -22,6 +24,7 @@ import rimeward.core.tunnel.TunnelModel;
  */
 record HeatTrace(
         boolean known,
+        double commandedW,
         double airLiftK,
         double liftK,
         double recentLiftK,
@@ -30,7 +33,7 @@ record HeatTrace(
         double missingForS,
         double surplusForS) {
 
-    static final HeatTrace START = new HeatTrace(false, 0, 0, 0, 0, 0, 0, 0);
+    static final HeatTrace START = new HeatTrace(false, 0, 0, 0, 0, 0, 0, 0, 0);
 
     private static final double SENSOR_LAG_S = 150;
     private static final double FAST_S = 120;
@@ -40,27 +43,32 @@ record HeatTrace(
     /** Less lift than this is lost in the weather, K. */
     private static final double LEAST_LIFT_K = 1.0;
 
+    /** So much more power is more heat, and not a meter's unrest, W. */
+    private static final double MORE_W = 50;
+
     private static final double SHARE = 0.7;
     private static final double CONFIRM_MISSING_S = 180;
     private static final double CONFIRM_SURPLUS_S = 900;
 
-    /** The next state, given the power that should be arriving by the relays' states, W. */
-    HeatTrace after(Inside.Seen inside, double commandedW, TunnelModel tunnel, double dtS) {
-        double airLift = lagged(airLiftK, commandedW * tunnel.quickLiftKPerW(), tunnel.airTimeConstantS(), dtS);
+    /** The next state, given the power that should be arriving now by the relays' states, W. */
+    HeatTrace after(Inside.Seen inside, double nowW, TunnelModel tunnel, double dtS) {
+        double airLift = lagged(airLiftK, nowW * tunnel.quickLiftKPerW(), tunnel.airTimeConstantS(), dtS);
         double lift = lagged(liftK, airLift, SENSOR_LAG_S, dtS);
         double faded = surplusForS > 0 ? recentLiftK : lagged(recentLiftK, 0, RECENT_S, dtS);
         double recent = StrictMath.max(lift, faded);
         double baseC = inside.middleC() - lift;
         if (!known) {
-            return new HeatTrace(true, airLift, lift, recent, baseC, baseC, 0, 0);
+            return new HeatTrace(true, nowW, airLift, lift, recent, baseC, baseC, 0, 0);
         }
         double fast = lagged(fastC, baseC, FAST_S, dtS);
-        double unexplainedK = fast - slowC;
-        boolean missing = lift >= LEAST_LIFT_K && unexplainedK <= -SHARE * lift;
-        boolean surplus = commandedW <= 0 && recent >= LEAST_LIFT_K && unexplainedK >= SHARE * recent;
-        double slow = missing || surplus ? slowC : lagged(slowC, baseC, SLOW_S, dtS);
+        double against = nowW > commandedW + MORE_W ? fast : slowC;
+        double unexplainedK = fast - against;
+        boolean missing = nowW > 0 && lift >= LEAST_LIFT_K && unexplainedK <= -SHARE * lift;
+        boolean surplus = nowW <= 0 && recent >= LEAST_LIFT_K && unexplainedK >= SHARE * recent;
+        double slow = missing || surplus ? against : lagged(against, baseC, SLOW_S, dtS);
         return new HeatTrace(
                 true,
+                nowW,
                 airLift,
                 lift,
                 recent,

@@ -126,6 +126,19 @@ class EffectWatchTest {
     }
 
     @Test
+    void aTunnelThatWentColdForWantOfHeatDoesNotAccuseTheHeatItGetsNow() {
+        unmetered();
+        run(STAGE_1, 1000, 60);
+        for (int i = 0; i < 40; i++) {
+            driftK -= 0.1; // 3 K in an hour: far more than weather does
+            run(NONE, 0, 2);
+        }
+        run(STAGE_1, 1000, 30);
+        assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.UNSEEN);
+        assertThat(last.failed()).isEqualTo(NONE);
+    }
+
+    @Test
     void withoutAMeterHeatThatNeverArrivesIsMissedWithinAQuarterOfAnHour() {
         unmetered();
         run(NONE, 0, 120);
