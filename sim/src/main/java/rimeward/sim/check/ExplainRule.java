@@ -17,8 +17,8 @@ import rimeward.site.Site;
 final class ExplainRule {
     private static final double ROUNDING = 1e-9;
 
-    /** How far a truthful reading of the coldest bench may be from the truth: uncertainty, lag, and a bench without a sensor, K. */
-    private static final double NEAR_TRUTH_K = 2;
+    /** How far a truthful reading of the coldest bench may be from the truth, K: minutes of lag while a fan heater warms the air. Own choice. */
+    private static final double NEAR_TRUTH_K = 4;
 
     private final Log log = new Log(Property.P8_EXPLAIN);
     private final Site site;

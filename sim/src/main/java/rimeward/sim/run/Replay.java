@@ -33,7 +33,7 @@ public final class Replay {
     /** Under one law. */
     public static RunResult run(Scenario scenario, LawChoice choice) {
         Site site = scenario.site();
-        World world = new World(plan(scenario));
+        World world = new World(plan(scenario, choice.label().guarded()));
         Relays relays = new SimRelays(world, scenario.seed());
         Sensors sensors = new SimSensors(world, site, scenario.sensors(), scenario.doorContact(), scenario.seed());
         FailState failState = new FailState(site, relays, choice.label().guarded());
@@ -61,10 +61,10 @@ public final class Replay {
         return choice.label().guarded() ? new ControlCycle(site, choice.law()) : new BareStep(site, choice.law());
     }
 
-    private static WorldPlan plan(Scenario scenario) {
+    private static WorldPlan plan(Scenario scenario, boolean guarded) {
         return new WorldPlan(
                 scenario.tunnel(),
-                scenario.machines(),
+                guarded ? scenario.machines() : scenario.machinesByHand(),
                 scenario.site().machines().stream().map(Machine::id).toList(),
                 scenario.start(),
                 scenario.weather(),

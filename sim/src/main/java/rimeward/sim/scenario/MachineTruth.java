@@ -25,6 +25,9 @@ final class MachineTruth {
     private static final HeaterParameters USUAL_HEATER = Defaults.heater();
     private static final DryerParameters.Sorption USUAL_SORPTION = Defaults.sorptionDryer();
     private static final DryerParameters.Compressor USUAL_COMPRESSOR = Defaults.compressorDryer();
+    /** Under control the dial is a backstop, turned up out of the way; without, it keeps the floor. Common practice, no source. */
+    private static final double USUAL_BY_HAND_C = 9;
+
     private static final double USUAL_FAN_M3_PER_H = 300; // common practice: an air change in ten minutes
 
     private final Site plates;
@@ -33,13 +36,36 @@ final class MachineTruth {
         this.plates = plates;
     }
 
-    static Optional<MachineParameters> read(TableReader truth, Site plates) {
+    /** The machines with the dial as it is set under control, and as a grower without Rimeward sets it. */
+    record Dials(MachineParameters backstop, MachineParameters byHand) {}
+
+    static Optional<Dials> read(TableReader truth, Site plates) {
         MachineTruth reader = new MachineTruth(plates);
-        Optional<HeaterParameters> heater = reader.heater(truth.optionalTable("heater"));
+        TableReader heaterTable = truth.optionalTable("heater");
+        double backstopC = heaterTable.celsius("dial_opens", -5, 40, USUAL_HEATER.dial().opensC());
+        double byHandC = heaterTable.celsius("dial_opens_by_hand", -5, 40, USUAL_BY_HAND_C);
+        Optional<HeaterParameters> heater = reader.heater(heaterTable);
         Optional<? extends DryerParameters> dryer = reader.dryer(truth.optionalTable("dryer"));
         Optional<VentFanParameters> fan = reader.fan(truth.optionalTable("vent_fan"));
-        return truth.whenSound(
-                () -> new MachineParameters(heater.orElseThrow(), dryer.orElseThrow(), fan.orElseThrow()));
+        return truth.whenSound(() -> {
+            DryerParameters dries = dryer.orElseThrow();
+            HeaterParameters heats = heater.orElseThrow();
+            return new Dials(
+                    new MachineParameters(dialled(heats, backstopC), dries, fan.orElseThrow()),
+                    new MachineParameters(dialled(heats, byHandC), dries, fan.orElseThrow()));
+        });
+    }
+
+    private static HeaterParameters dialled(HeaterParameters heater, double opensC) {
+        DialParameters dial = heater.dial();
+        return new HeaterParameters(
+                heater.stagesW(),
+                heater.elementJPerK(),
+                heater.blownWPerK(),
+                heater.stillWPerK(),
+                new DialParameters(opensC, dial.differentialK(), dial.lagS()),
+                heater.cutOutC(),
+                heater.cutOutResetC());
     }
 
     private Optional<HeaterParameters> heater(TableReader table) {
@@ -53,7 +79,6 @@ final class MachineTruth {
                     "give one power for each stage of the settings");
         }
         DialParameters usual = USUAL_HEATER.dial();
-        double opensC = table.celsius("dial_opens", -5, 40, usual.opensC());
         double differentialK = table.get("dial_differential_K", Kinds.number(0.1, 10), usual.differentialK());
         double lagS = table.get("dial_lag_s", Kinds.number(1, 3600), usual.lagS());
         double size = sumW(stagesW) / sumW(USUAL_HEATER.stagesW()); // a stronger heater has more element and more fan
@@ -63,7 +88,7 @@ final class MachineTruth {
         double cutOutC = table.celsius("cut_out", 60, 500, USUAL_HEATER.cutOutC());
         double resetC = table.celsius("cut_out_reset", 30, 499, USUAL_HEATER.cutOutResetC());
         return table.whenSound(() -> new HeaterParameters(
-                stagesW, elementJPerK, blown, still, new DialParameters(opensC, differentialK, lagS), cutOutC, resetC));
+                stagesW, elementJPerK, blown, still, new DialParameters(usual.opensC(), differentialK, lagS), cutOutC, resetC));
     }
 
     private static double sumW(List<Double> stagesW) {

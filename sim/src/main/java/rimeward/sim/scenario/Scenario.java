@@ -21,6 +21,7 @@ import rimeward.site.Site;
  * @param site what the controller is told of the place
  * @param tunnel what it truly is
  * @param machines what the machines truly are
+ * @param machinesByHand the same with the heater's dial as a grower without Rimeward sets it
  * @param sensors how each of the site's sensors differs from the truth
  * @param doorContact whether the controller sees the door
  * @param start how it begins
@@ -45,6 +46,7 @@ public record Scenario(
         Site site,
         TunnelParameters tunnel,
         MachineParameters machines,
+        MachineParameters machinesByHand,
         List<SensorVices> sensors,
         boolean doorContact,
         StartState start,

@@ -13,7 +13,6 @@ import rimeward.adapter.config.TomlTree;
 import rimeward.sim.device.SensorVices;
 import rimeward.sim.fault.Fault;
 import rimeward.sim.fault.FaultPlan;
-import rimeward.sim.physics.MachineParameters;
 import rimeward.sim.physics.StartState;
 import rimeward.sim.physics.TunnelParameters;
 import rimeward.sim.weather.ForecastModel;
@@ -74,7 +73,7 @@ public final class ScenarioFile {
             top.has("fault"); // known, but cannot be read without the site's names
             List.of("heater", "dryer", "vent_fan", "sensor").forEach(truth::has);
         }
-        Optional<MachineParameters> machines = site.flatMap(plates -> MachineTruth.read(truth, plates));
+        Optional<MachineTruth.Dials> machines = site.flatMap(plates -> MachineTruth.read(truth, plates));
         boolean doorContact = truth.get("door_contact", Kinds.yesNo(), false);
         List<SensorVices> vices = site.flatMap(plates -> tunnel.map(real -> SensorTruth.read(truth, plates, real)))
                 .orElse(List.of());
@@ -92,7 +91,8 @@ public final class ScenarioFile {
                 description,
                 site.orElseThrow(),
                 tunnel.orElseThrow(),
-                machines.orElseThrow(),
+                machines.orElseThrow().backstop(),
+                machines.orElseThrow().byHand(),
                 vices,
                 doorContact,
                 start.orElseThrow(),
