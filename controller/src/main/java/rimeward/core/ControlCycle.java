@@ -1,9 +1,11 @@
 package rimeward.core;
 
 import java.util.Collections;
+import java.util.List;
 import rimeward.core.decision.Cause;
 import rimeward.core.decision.ControlLaw;
 import rimeward.core.decision.Decision;
+import rimeward.core.decision.DutyLaw;
 import rimeward.core.decision.LawState;
 import rimeward.core.decision.Reason;
 import rimeward.core.decision.Situation;
@@ -102,10 +104,17 @@ public final class ControlCycle implements ControlStep {
             int all = (1 << site.machines().size()) - 1;
             boolean sound = (decision.wish().bits() & ~all) == 0
                     && decision.reasons().size() == site.machines().size();
-            return sound ? decision : failed(state);
+            return sound ? settled(decision) : failed(state);
         } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
             return failed(state);
         }
+    }
+
+    /** Another's reasons are worked out here, where a mistake in them can still be caught; our own law's when asked for. */
+    private Decision settled(Decision decision) {
+        return law instanceof DutyLaw
+                ? decision
+                : new Decision(decision.wish(), List.copyOf(decision.reasons()), decision.next());
     }
 
     private Decision failed(LawState state) {

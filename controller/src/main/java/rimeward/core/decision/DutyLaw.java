@@ -1,15 +1,14 @@
 package rimeward.core.decision;
 
-import java.util.Arrays;
+import java.util.AbstractList;
+import java.util.Collections;
 import rimeward.core.judgement.Damp;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Judgement;
 import rimeward.core.judgement.Outside;
 import rimeward.core.tunnel.TunnelModel;
 import rimeward.site.Drying;
-import rimeward.site.Machine;
 import rimeward.site.RelaySet;
-import rimeward.site.Role;
 import rimeward.site.Site;
 
 /**
@@ -40,9 +39,9 @@ public final class DutyLaw implements ControlLaw {
     public Decision decide(Situation now, LawState state) {
         DutyState was = (DutyState) state;
         if (!(now.judgement().inside() instanceof Inside.Seen inside)) {
-            Reason[] reasons = new Reason[now.site().machines().size()];
-            Arrays.fill(reasons, Reason.of(Cause.NO_AIR_KNOWN));
-            return new Decision(RelaySet.none(), Arrays.asList(reasons), DutyState.START);
+            Reason why = Reason.of(Cause.NO_AIR_KNOWN);
+            return new Decision(
+                    RelaySet.none(), Collections.nCopies(now.site().machines().size(), why), DutyState.START);
         }
         return new Thought(now, was, inside).decision();
     }
@@ -67,8 +66,13 @@ public final class DutyLaw implements ControlLaw {
                     was.warm().after(site, band, inside, neededW(), now.dtS()),
                     dry,
                     dryerWarms(was, dry),
-                    (was.timerS() + now.dtS()) % TIMER_PERIOD_S,
+                    timerS(was),
                     Airing.helps(site, judgement, was.airing()));
+        }
+
+        private double timerS(DutyState was) {
+            double timerS = was.timerS() + now.dtS();
+            return timerS < TIMER_PERIOD_S ? timerS : 0;
         }
 
         /** Heat that holds the middle of the band, W; 0 where outside is not seen. */
@@ -102,24 +106,40 @@ public final class DutyLaw implements ControlLaw {
         }
 
         Decision decision() {
-            Reason[] reasons = new Reason[site.machines().size()];
             RelaySet wish = RelaySet.none();
-            for (int i = 0; i < reasons.length; i++) {
-                Machine machine = site.machines().get(i);
-                boolean on;
-                if (machine.role() == Role.HEATER_STAGE) {
-                    on = i < next.warm().sources();
-                    reasons[i] = next.warm().reason(band, i);
-                } else if (machine.role() == Role.DRYER) {
-                    on = dryerWished();
-                    reasons[i] = dryerReason();
-                } else {
-                    on = next.dry().needed() && next.airing();
-                    reasons[i] = on ? Airing.reason(judgement) : Reason.of(Cause.NOT_ASKED);
-                }
-                wish = on ? wish.with(i) : wish;
+            for (int i = 0; i < site.machines().size(); i++) {
+                wish = wished(i) ? wish.with(i) : wish;
             }
-            return new Decision(wish, Arrays.asList(reasons), next);
+            return new Decision(wish, new Reasons(), next);
+        }
+
+        private boolean wished(int machine) {
+            return switch (site.machines().get(machine).role()) {
+                case HEATER_STAGE -> machine < next.warm().sources();
+                case DRYER -> dryerWished();
+                case VENT_FAN -> airs();
+            };
+        }
+
+        /** Worked out when asked for, which is seldom: most ticks change nothing. */
+        private final class Reasons extends AbstractList<Reason> {
+            @Override
+            public int size() {
+                return site.machines().size();
+            }
+
+            @Override
+            public Reason get(int machine) {
+                return switch (site.machines().get(machine).role()) {
+                    case HEATER_STAGE -> next.warm().reason(band, machine);
+                    case DRYER -> dryerReason();
+                    case VENT_FAN -> airs() ? Airing.reason(judgement) : Reason.of(Cause.NOT_ASKED);
+                };
+            }
+        }
+
+        private boolean airs() {
+            return next.dry().needed() && next.airing();
         }
 
         private boolean aired() {

@@ -24,6 +24,11 @@ final class BlindCycle {
         return StrictMath.max(0, tunnel.heatToHoldW(holdC, outsideC));
     }
 
+    /** The place in the cycle: it begins anew when a period is over. */
+    static double phaseS(double sinceBeginS) {
+        return sinceBeginS < PERIOD_S ? sinceBeginS : 0;
+    }
+
     /** The stages to run at this place of the cycle. */
     static RelaySet stages(Site site, double neededW, double phaseS) {
         RelaySet on = RelaySet.none();

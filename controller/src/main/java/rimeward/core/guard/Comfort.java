@@ -18,8 +18,9 @@ final class Comfort {
     void apply(LastWord word, GuardState was, double dtS) {
         for (int i = 0; i < site.machines().size(); i++) {
             Machine machine = site.machines().get(i);
-            double sinceSwitchS = was.clocks().get(i).sinceSwitchS() + dtS;
-            double sinceStartS = was.clocks().get(i).sinceStartS() + dtS;
+            MachineClock clock = was.clocks().get(i);
+            double sinceSwitchS = clock.sinceSwitchS() + dtS;
+            double sinceStartS = clock.sinceStartS() + dtS;
             RelaySet self = RelaySet.of(1 << i);
             if (!was.closed().has(i)) {
                 rest(word, self, machine, sinceSwitchS, sinceStartS);

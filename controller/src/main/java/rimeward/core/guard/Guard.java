@@ -60,7 +60,7 @@ public final class Guard {
             TunnelModel tunnel,
             double outsideC,
             double dtS) {
-        LastWord word = new LastWord(decision);
+        LastWord word = new LastWord(decision, site.machines().size());
         Inside inside = judgement.inside();
         boolean hot = isHot(was, inside);
         boolean dryerTooCold = isTooColdForDryer(was, inside);
@@ -97,7 +97,7 @@ public final class Guard {
                 dryerTooCold,
                 dryerRestLeftS,
                 started ? 0 : MachineClock.sum(was.sinceAnyStartS(), dtS),
-                inside instanceof Inside.Unseen ? (was.blindPhaseS() + dtS) % BlindCycle.PERIOD_S : 0);
+                inside instanceof Inside.Unseen ? BlindCycle.phaseS(was.blindPhaseS() + dtS) : 0);
         return new Guarded(closed, word.overruled(), word.reasons(), holder(closed, needed, hot), next);
     }
 

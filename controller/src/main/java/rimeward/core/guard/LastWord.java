@@ -1,8 +1,8 @@
 package rimeward.core.guard;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import rimeward.core.decision.Decision;
 import rimeward.core.decision.Reason;
 import rimeward.site.RelaySet;
@@ -12,18 +12,16 @@ import rimeward.site.RelaySet;
  * something; what is locked no later rule can demand. Lives for one tick.
  */
 final class LastWord {
-    private record Lock(RelaySet set, Reason why) {}
-
-    private final RelaySet wish;
-    private final Reason[] reasons;
+    private final Decision decision;
+    private final int machines;
+    private Reason @Nullable [] reasons; // the law's own until a rule has something to say
     private int closed;
     private int locked;
-    private List<Lock> locks = List.of();
 
-    LastWord(Decision decision) {
-        wish = decision.wish();
-        reasons = decision.reasons().toArray(new Reason[0]);
-        closed = wish.bits();
+    LastWord(Decision decision, int machines) {
+        this.decision = decision;
+        this.machines = machines;
+        closed = decision.wish().bits();
     }
 
     boolean has(int machine) {
@@ -35,48 +33,38 @@ final class LastWord {
     }
 
     void demand(RelaySet set, Reason why) {
-        for (int i = 0; i < reasons.length; i++) {
-            if (set.has(i) && !has(i)) {
-                boolean free = ((locked >> i) & 1) == 0;
-                closed |= free ? 1 << i : 0;
-                reasons[i] = free ? why : lockedBy(i);
-            }
-        }
+        change(set.bits() & ~closed & ~locked, why);
     }
 
     void forbid(RelaySet set, Reason why) {
-        for (int i = 0; i < reasons.length; i++) {
-            if (set.has(i) && has(i)) {
-                closed &= ~(1 << i);
-                reasons[i] = why;
-            }
-        }
+        change(set.bits() & closed, why);
     }
 
     void lock(RelaySet set, Reason why) {
         forbid(set, why);
-        if (!set.isEmpty()) {
-            locked |= set.bits();
-            locks = locks.isEmpty() ? new ArrayList<>() : locks;
-            locks.add(new Lock(set, why));
-        }
+        locked |= set.bits();
     }
 
-    /** It would run but for this: what was asked for it before is no longer why it rests. */
-    private Reason lockedBy(int machine) {
-        for (Lock lock : locks) {
-            if (lock.set.has(machine)) {
-                return lock.why;
+    private void change(int bits, Reason why) {
+        if (bits == 0) {
+            return;
+        }
+        if (reasons == null) {
+            reasons = decision.reasons().toArray(new Reason[0]);
+        }
+        for (int i = 0; i < machines; i++) {
+            if (((bits >> i) & 1) != 0) {
+                reasons[i] = why;
             }
         }
-        return reasons[machine];
+        closed ^= bits;
     }
 
     RelaySet overruled() {
-        return RelaySet.of(closed ^ wish.bits());
+        return RelaySet.of(closed ^ decision.wish().bits());
     }
 
     List<Reason> reasons() {
-        return Arrays.asList(reasons);
+        return reasons == null ? decision.reasons() : Arrays.asList(reasons);
     }
 }

@@ -23,6 +23,8 @@ record AirTrack(
     /** Time constant of smoothing and slope, s: long against noise, short against how fast a light tunnel cools. Own choice. */
     private static final double SMOOTH_S = 45;
 
+    private static final double PER_SMOOTH_S = 1 / SMOOTH_S;
+
     /** A jump keeps a reading in doubt this long, s. Own choice. */
     private static final double DOUBT_S = 600;
 
@@ -31,21 +33,34 @@ record AirTrack(
 
     static final AirTrack START = new AirTrack(false, 0, 0, 0, 0, 0, 0);
 
+    /**
+     * What every reading of one tick shares.
+     *
+     * @param dtS since the last tick, s
+     * @param share of the way that a smoothed value moves
+     * @param jumpMin time over which a jump is judged, min
+     */
+    record Beat(double dtS, double share, double jumpMin) {
+        static Beat of(double dtS) {
+            return new Beat(dtS, dtS / (SMOOTH_S + dtS), StrictMath.max(dtS, JUMP_S) / 60);
+        }
+    }
+
     /** After a reading in range. */
-    AirTrack seen(double airC, double othersC, double rateKPerMin, double dtS) {
+    AirTrack seen(double airC, double othersC, double rateKPerMin, Beat beat) {
         if (!known) {
             return new AirTrack(true, airC, airC, 0, 0, othersC, 0);
         }
-        boolean jumped = StrictMath.abs(airC - lastC) > rateKPerMin / 60 * StrictMath.max(dtS, JUMP_S);
-        double doubtS = jumped ? DOUBT_S : StrictMath.max(0, doubtLeftS - dtS);
-        double smooth = jumped ? airC : smoothC + (airC - smoothC) * dtS / (SMOOTH_S + dtS);
+        boolean jumped = StrictMath.abs(airC - lastC) > rateKPerMin * beat.jumpMin();
+        double doubtS = jumped ? DOUBT_S : StrictMath.max(0, doubtLeftS - beat.dtS());
+        double smooth = jumped ? airC : smoothC + (airC - smoothC) * beat.share();
         boolean held = airC == lastC;
         return new AirTrack(
                 true,
                 airC,
                 smooth,
-                (airC - smooth) / SMOOTH_S,
-                held ? heldForS + dtS : 0,
+                (airC - smooth) * PER_SMOOTH_S,
+                held ? heldForS + beat.dtS() : 0,
                 held ? othersAtHoldC : othersC,
                 doubtS);
     }

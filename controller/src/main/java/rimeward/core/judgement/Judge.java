@@ -41,6 +41,7 @@ public final class Judge {
         Senses senses = frame.senses();
         Verdict[] verdicts = new Verdict[sensors.size()];
         AirTrack[] tracks = new AirTrack[sensors.size()];
+        AirTrack.Beat beat = AirTrack.Beat.of(dtS);
         Others others = Others.of(senses.sensors());
         for (int i = 0; i < verdicts.length; i++) {
             SensorLimits limits = sensors.get(i).limits();
@@ -49,7 +50,7 @@ public final class Judge {
             if (verdicts[i].isTrusted()) {
                 double airC = ((Reading.Value) reading).value();
                 double othersC = others.meanC(airC);
-                tracks[i] = was.air().get(i).seen(airC, othersC, limits.rateKPerMin(), dtS);
+                tracks[i] = was.air().get(i).seen(airC, othersC, limits.rateKPerMin(), beat);
                 verdicts[i] = overTime(tracks[i], limits, othersC);
             } else {
                 tracks[i] = AirTrack.START; // it must prove itself again when it returns

@@ -3,19 +3,33 @@ package rimeward.core.tunnel;
 import java.util.OptionalDouble;
 import rimeward.site.Tunnel;
 
-/**
- * A tunnel of two nodes, air and mass, as far as control needs it.
- *
- * @param heatLossWPerK heat lost to outside per kelvin of lift, W/K
- * @param airCapacityJPerK heat capacity that moves with the air, J/K
- * @param massCapacityJPerK heat capacity of pots, slab and soil, J/K
- * @param massCouplingWPerK exchange between air and mass, W/K
- */
-public record TunnelModel(
-        double heatLossWPerK, double airCapacityJPerK, double massCapacityJPerK, double massCouplingWPerK) {
-
+/** A tunnel of two nodes, air and mass, as far as control needs it. Immutable; what follows from its numbers is worked out once. */
+public final class TunnelModel {
     private static final double HALF_DAY_S = 43_200;
     private static final double STEP_S = 60;
+
+    private final double heatLossWPerK;
+    private final double massCouplingWPerK;
+    private final double quickLiftKPerW;
+    private final double airTimeConstantS;
+    private final double driftTimeConstantS;
+
+    /**
+     * A tunnel.
+     *
+     * @param heatLossWPerK heat lost to outside per kelvin of lift, W/K
+     * @param airCapacityJPerK heat capacity that moves with the air, J/K
+     * @param massCapacityJPerK heat capacity of pots, slab and soil, J/K
+     * @param massCouplingWPerK exchange between air and mass, W/K
+     */
+    public TunnelModel(
+            double heatLossWPerK, double airCapacityJPerK, double massCapacityJPerK, double massCouplingWPerK) {
+        this.heatLossWPerK = heatLossWPerK;
+        this.massCouplingWPerK = massCouplingWPerK;
+        quickLiftKPerW = 1 / (heatLossWPerK + massCouplingWPerK);
+        airTimeConstantS = airCapacityJPerK * quickLiftKPerW;
+        driftTimeConstantS = (airCapacityJPerK + massCapacityJPerK) / heatLossWPerK;
+    }
 
     /** What the settings say, until the tunnel has been learned. */
     public static TunnelModel assumed(Tunnel tunnel) {
@@ -38,17 +52,12 @@ public record TunnelModel(
 
     /** How far heat lifts the air within minutes, before the mass follows, K/W. */
     public double quickLiftKPerW() {
-        return 1 / (heatLossWPerK + massCouplingWPerK);
+        return quickLiftKPerW;
     }
 
     /** How quickly the air answers to heat while the mass stands still, s. */
     public double airTimeConstantS() {
-        return airCapacityJPerK * quickLiftKPerW();
-    }
-
-    /** How quickly air and mass together drift towards outside, s. */
-    public double driftTimeConstantS() {
-        return (airCapacityJPerK + massCapacityJPerK) / heatLossWPerK;
+        return airTimeConstantS;
     }
 
     /**
@@ -56,10 +65,10 @@ public record TunnelModel(
      * to be as warm as the air was) can hold against outside, then both drift together.
      */
     public double freeFloatC(double airC, double outsideC, double horizonS) {
-        double share = massCouplingWPerK * quickLiftKPerW();
+        double share = massCouplingWPerK * quickLiftKPerW;
         double heldC = outsideC + share * (airC - outsideC);
-        double quick = StrictMath.exp(-horizonS / airTimeConstantS());
-        double drift = StrictMath.exp(-horizonS * share / driftTimeConstantS());
+        double quick = StrictMath.exp(-horizonS / airTimeConstantS);
+        double drift = StrictMath.exp(-horizonS * share / driftTimeConstantS);
         return outsideC + (heldC - outsideC) * drift + (airC - heldC) * quick;
     }
 

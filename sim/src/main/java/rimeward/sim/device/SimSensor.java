@@ -120,7 +120,7 @@ final class SimSensor {
     }
 
     private static double rounded(double value, double step) {
-        return StrictMath.rint(value / step) * step;
+        return Math.rint(value / step) * step;
     }
 
     private static Reading value(double value) {

@@ -155,14 +155,18 @@ public final class Network {
         for (int i = 0, row = 0; i < n; i++, row += n) {
             double sum = supply[i] + capacity[i] * perS * start[i];
             for (int j = 0; j < i; j++) {
-                sum -= m[row + j] * result[j];
+                if (m[row + j] != 0) { // most nodes are not joined, and every term waits for the one before
+                    sum -= m[row + j] * result[j];
+                }
             }
             result[i] = sum;
         }
         for (int i = n - 1, row = m.length - n; i >= 0; i--, row -= n) {
             double sum = result[i];
             for (int j = n - 1; j > i; j--) {
-                sum -= m[row + j] * result[j];
+                if (m[row + j] != 0) {
+                    sum -= m[row + j] * result[j];
+                }
             }
             result[i] = sum * pivot[i];
         }
