@@ -27,6 +27,9 @@ public final class Guard {
     /** How long a dryer rests that ran without drying, s: long enough to thaw a coil. Common practice, no source. */
     static final double DRYER_REST_S = 1800;
 
+    /** How far free-float looks ahead, s. Own choice. */
+    private static final double HORIZON_S = 3600;
+
     /** Below this share of the guard margin, and still falling, every source of heat runs. Own choice. */
     private static final double NEAR_SHARE = 0.4;
 
@@ -98,7 +101,17 @@ public final class Guard {
                 dryerRestLeftS,
                 started ? 0 : MachineClock.sum(was.sinceAnyStartS(), dtS),
                 inside instanceof Inside.Unseen ? BlindCycle.phaseS(was.blindPhaseS() + dtS) : 0);
-        return new Guarded(closed, word.overruled(), word.reasons(), holder(closed, needed, hot), next);
+        boolean dryerGives = closed.meets(dryer) && deliveries.any(dryer, Delivery.GIVING);
+        Holder holder = !needed && dryerGives && wouldBeNeeded(inside, tunnel, outsideC)
+                ? Holder.DRYER
+                : holder(closed, needed, hot);
+        return new Guarded(closed, word.overruled(), word.reasons(), holder, next);
+    }
+
+    /** Whether free-float would reach the heater's band within the hour: then whoever gives heat now holds the duty. */
+    private boolean wouldBeNeeded(Inside inside, TunnelModel tunnel, double outsideC) {
+        double onC = floorC + site.targets().guardMarginK();
+        return inside instanceof Inside.Seen seen && tunnel.freeFloatC(seen.coldestC(), outsideC, HORIZON_S) <= onC;
     }
 
     /** Blind, the heater holds the duty through the pauses of its cycle too. */

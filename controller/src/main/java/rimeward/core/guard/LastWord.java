@@ -15,12 +15,13 @@ final class LastWord {
     private final Decision decision;
     private final int machines;
     private Reason @Nullable [] reasons; // the law's own until a rule has something to say
+    private final @Nullable Reason[] locks;
     private int closed;
-    private int locked;
 
     LastWord(Decision decision, int machines) {
         this.decision = decision;
         this.machines = machines;
+        locks = new Reason[machines];
         closed = decision.wish().bits();
     }
 
@@ -33,31 +34,39 @@ final class LastWord {
     }
 
     void demand(RelaySet set, Reason why) {
-        change(set.bits() & ~closed & ~locked, why);
+        for (int i = 0; i < machines; i++) {
+            if (set.has(i) && !has(i)) {
+                Reason lock = locks[i];
+                closed |= lock == null ? 1 << i : 0;
+                say(i, lock == null ? why : lock); // it would run but for the lock: that is why it rests now
+            }
+        }
     }
 
     void forbid(RelaySet set, Reason why) {
-        change(set.bits() & closed, why);
+        for (int i = 0; i < machines; i++) {
+            if (set.has(i) && has(i)) {
+                closed &= ~(1 << i);
+                say(i, why);
+            }
+        }
     }
 
+    /** The first lock on a machine is the one it tells of. */
     void lock(RelaySet set, Reason why) {
         forbid(set, why);
-        locked |= set.bits();
+        for (int i = 0; i < machines; i++) {
+            if (set.has(i) && locks[i] == null) {
+                locks[i] = why;
+            }
+        }
     }
 
-    private void change(int bits, Reason why) {
-        if (bits == 0) {
-            return;
-        }
+    private void say(int machine, Reason why) {
         if (reasons == null) {
             reasons = decision.reasons().toArray(new Reason[0]);
         }
-        for (int i = 0; i < machines; i++) {
-            if (((bits >> i) & 1) != 0) {
-                reasons[i] = why;
-            }
-        }
-        closed ^= bits;
+        reasons[machine] = why;
     }
 
     RelaySet overruled() {

@@ -237,4 +237,15 @@ class GuardTest {
         assertThat(word.closed()).isEqualTo(STAGE_1);
         assertThat(cause(word, Sites.DRYER)).isEqualTo(Cause.MIN_REST);
     }
+
+    @Test
+    void aboveTheBandTheDryerHoldsTheDutyIfWithoutItTheBandWouldBeReachedWithinTheHour() {
+        state = rested(DRYER);
+        Deliveries giving = Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.GIVING);
+        assertThat(step(DRYER, Beliefs.calm(6), giving, 5).holder()).isEqualTo(Holder.DRYER);
+        assertThat(step(DRYER, Beliefs.calm(20), giving, 5).holder()).isEqualTo(Holder.NOT_NEEDED);
+        assertThat(step(DRYER, Beliefs.calm(6), Beliefs.allOff(), 5).holder())
+                .as("running, but not seen to give")
+                .isEqualTo(Holder.NOT_NEEDED);
+    }
 }
