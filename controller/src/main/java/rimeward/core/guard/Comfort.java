@@ -9,15 +9,15 @@ import rimeward.site.Site;
 
 /** What the machines themselves ask: shortest runs and rests, and no more starts an hour than they bear. */
 final class Comfort {
-    private final Site site;
+    private final Machine[] machines;
 
     Comfort(Site site) {
-        this.site = site;
+        machines = site.machines().toArray(new Machine[0]);
     }
 
     void apply(LastWord word, GuardState was, double dtS) {
-        for (int i = 0; i < site.machines().size(); i++) {
-            Machine machine = site.machines().get(i);
+        for (int i = 0; i < machines.length; i++) {
+            Machine machine = machines[i];
             MachineClock clock = was.clocks().get(i);
             double sinceSwitchS = clock.sinceSwitchS() + dtS;
             double sinceStartS = clock.sinceStartS() + dtS;

@@ -23,11 +23,11 @@ final class DampJudge {
 
     private static final double FROZEN_TIMES = 4;
 
-    private final List<Sensor> sensors;
+    private final Sensor[] sensors;
     private final double pressurePa;
 
     DampJudge(Site site) {
-        sensors = site.sensors();
+        sensors = site.sensors().toArray(new Sensor[0]);
         pressurePa = MoistAir.pressurePa(site.tunnel().altitudeM());
     }
 
@@ -47,16 +47,16 @@ final class DampJudge {
                     reading.rhPercent(),
                     LEAST_PERCENT,
                     MOST_PERCENT,
-                    sensors.get(i).limits().maxAgeS());
+                    sensors[i].limits().maxAgeS());
             tracks[i] = RhTrack.START;
             if (rhVerdicts[i].isTrusted()) {
                 double rhPercent = ((Reading.Value) reading.rhPercent()).value();
                 tracks[i] = was.get(i).seen(rhPercent, dtS);
-                rhVerdicts[i] = overTime(tracks[i], sensors.get(i).limits());
+                rhVerdicts[i] = overTime(tracks[i], sensors[i].limits());
             }
             if (rhVerdicts[i].isTrusted()
                     && airVerdicts[i].isTrusted()
-                    && sensors.get(i).place().isInside()) {
+                    && sensors[i].place().isInside()) {
                 wettestPercent = StrictMath.max(wettestPercent, StrictMath.min(100, tracks[i].lastPercent()));
                 vapourPa = StrictMath.max(vapourPa, vapourPa(reading));
             }

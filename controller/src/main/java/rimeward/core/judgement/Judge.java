@@ -1,7 +1,6 @@
 package rimeward.core.judgement;
 
 import java.util.Arrays;
-import java.util.List;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Reading;
 import rimeward.core.reading.Senses;
@@ -22,12 +21,12 @@ public final class Judge {
     /** With nobody to compare, standing still this many times as long counts as frozen. Own choice. */
     private static final double FROZEN_ALONE = 4;
 
-    private final List<Sensor> sensors;
+    private final Sensor[] sensors; // an array: every tick walks it several times
     private final double hotC;
     private final DampJudge dampJudge;
 
     public Judge(Site site) {
-        sensors = site.sensors();
+        sensors = site.sensors().toArray(new Sensor[0]);
         hotC = site.targets().hotC();
         dampJudge = new DampJudge(site);
     }
@@ -39,12 +38,12 @@ public final class Judge {
      */
     public Judged judge(JudgeState was, Frame frame, double dtS) {
         Senses senses = frame.senses();
-        Verdict[] verdicts = new Verdict[sensors.size()];
-        AirTrack[] tracks = new AirTrack[sensors.size()];
+        Verdict[] verdicts = new Verdict[sensors.length];
+        AirTrack[] tracks = new AirTrack[sensors.length];
         AirTrack.Beat beat = AirTrack.Beat.of(dtS);
         Others others = Others.of(senses.sensors());
         for (int i = 0; i < verdicts.length; i++) {
-            SensorLimits limits = sensors.get(i).limits();
+            SensorLimits limits = sensors[i].limits();
             Reading reading = senses.sensors().get(i).airC();
             verdicts[i] = Plausible.of(reading, limits.leastC(), limits.mostC(), limits.maxAgeS());
             if (verdicts[i].isTrusted()) {
@@ -59,8 +58,8 @@ public final class Judge {
         amongNeighbours(verdicts, tracks);
 
         Inside inside = inside(verdicts, tracks, was, dtS);
-        Verdict[] rhVerdicts = new Verdict[sensors.size()];
-        RhTrack[] rhTracks = new RhTrack[sensors.size()];
+        Verdict[] rhVerdicts = new Verdict[sensors.length];
+        RhTrack[] rhTracks = new RhTrack[sensors.length];
         Damp damp = dampJudge.judge(senses, was.rh(), verdicts, rhVerdicts, rhTracks, dtS);
         Judgement judgement = new Judgement(
                 trust(inside, verdicts, rhVerdicts),
@@ -101,7 +100,7 @@ public final class Judge {
             if (isInside(i) && verdicts[i].isTrusted()) {
                 leastC = StrictMath.min(leastC, tracks[i].lastC());
                 mostC = StrictMath.max(mostC, tracks[i].lastC());
-                limitK = StrictMath.min(limitK, sensors.get(i).limits().disagreementK());
+                limitK = StrictMath.min(limitK, sensors[i].limits().disagreementK());
                 count++;
             }
         }
@@ -114,7 +113,7 @@ public final class Judge {
                 double apartK = StrictMath.abs(tracks[i].lastC() - middleC);
                 if (count == 2) {
                     verdicts[i] = Verdict.AT_ODDS;
-                } else if (apartK > sensors.get(i).limits().disagreementK()) {
+                } else if (apartK > sensors[i].limits().disagreementK()) {
                     verdicts[i] = Verdict.DISAGREES;
                 }
             }
@@ -145,7 +144,7 @@ public final class Judge {
                 continue;
             }
             AirTrack track = tracks[i];
-            double lowestC = track.lastC() - sensors.get(i).uncertaintyK();
+            double lowestC = track.lastC() - sensors[i].uncertaintyK();
             if (lowestC < coldestC) {
                 coldestC = lowestC;
                 coldestSensor = i;
@@ -199,6 +198,6 @@ public final class Judge {
     }
 
     private boolean isInside(int sensor) {
-        return sensors.get(sensor).place().isInside();
+        return sensors[sensor].place().isInside();
     }
 }

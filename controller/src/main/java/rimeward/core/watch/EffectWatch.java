@@ -16,12 +16,12 @@ import rimeward.site.Site;
  */
 public final class EffectWatch {
     private final Site site;
-    private final List<Machine> machines;
+    private final Machine[] machines; // an array: every tick walks it several times
     private final RelaySet dryer;
 
     public EffectWatch(Site site) {
         this.site = site;
-        machines = site.machines();
+        machines = site.machines().toArray(new Machine[0]);
         dryer = site.dryerRelay();
     }
 
@@ -39,12 +39,12 @@ public final class EffectWatch {
             RelaySet closed,
             TunnelModel tunnel,
             double dtS) {
-        MachineTrack[] tracks = new MachineTrack[machines.size()];
+        MachineTrack[] tracks = new MachineTrack[machines.length];
         Delivery[] each = new Delivery[tracks.length];
         for (int i = 0; i < each.length; i++) {
             boolean changed = closed.has(i) != was.closed().has(i);
             double sinceS = was.machines().get(i).sinceChangeS(changed, dtS);
-            each[i] = MeterWatch.delivery(machines.get(i), powersW.get(i), closed.has(i), sinceS);
+            each[i] = MeterWatch.delivery(machines[i], powersW.get(i), closed.has(i), sinceS);
         }
         HeatTrace heat = was.heat();
         if (judgement.inside() instanceof Inside.Seen seen && !judgement.doorOpen()) {
@@ -56,7 +56,7 @@ public final class EffectWatch {
         for (int i = 0; i < each.length; i++) {
             boolean changed = closed.has(i) != was.closed().has(i);
             MachineTrack track = was.machines().get(i);
-            tracks[i] = track.after(machines.get(i), each[i], track.sinceChangeS(changed, dtS), dtS);
+            tracks[i] = track.after(machines[i], each[i], track.sinceChangeS(changed, dtS), dtS);
             failed = tracks[i].failed() ? failed.with(i) : failed;
         }
         boolean inVain = drying.inVain(judgement.damp(), site.targets(), dtS);
@@ -68,12 +68,12 @@ public final class EffectWatch {
     /** Heat that should be arriving: what meters show, and rated power where there is none, W. */
     private double arrivingW(List<Reading> powersW, RelaySet closed) {
         double sumW = 0;
-        for (int i = 0; i < machines.size(); i++) {
-            if (machines.get(i).role().isHeatSource()) {
+        for (int i = 0; i < machines.length; i++) {
+            if (machines[i].role().isHeatSource()) {
                 if (powersW.get(i) instanceof Reading.Value value) {
                     sumW += value.value();
                 } else if (closed.has(i)) {
-                    sumW += machines.get(i).ratedW();
+                    sumW += machines[i].ratedW();
                 }
             }
         }
@@ -83,7 +83,7 @@ public final class EffectWatch {
     /** Where no meter answers, the air is asked. */
     private void judgeUnseen(Delivery[] each, List<Reading> powersW, HeatTrace heat) {
         for (int i = 0; i < each.length; i++) {
-            boolean unmetered = machines.get(i).role().isHeatSource() && !(powersW.get(i) instanceof Reading.Value);
+            boolean unmetered = machines[i].role().isHeatSource() && !(powersW.get(i) instanceof Reading.Value);
             if (unmetered && each[i] == Delivery.UNSEEN && heat.heatMissing()) {
                 each[i] = Delivery.NOT_GIVING;
             } else if (unmetered && each[i] == Delivery.OFF && heat.heatStays()) {
