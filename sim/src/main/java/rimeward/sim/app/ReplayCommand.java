@@ -72,10 +72,18 @@ final class ReplayCommand implements Callable<Integer> {
             description = "other recorded weather; used whole unless --from or --to is given")
     private @Nullable Path weather;
 
-    @Option(names = "--from", paramLabel = "TIME", description = "start by the scenario's clock, as 2014-01-26T12:00")
+    @Option(
+            names = "--from",
+            paramLabel = "TIME",
+            converter = PlaceTime.class,
+            description = "start by the scenario's clock, as 2014-01-26T12:00")
     private @Nullable LocalDateTime from;
 
-    @Option(names = "--to", paramLabel = "TIME", description = "end by the scenario's clock")
+    @Option(
+            names = "--to",
+            paramLabel = "TIME",
+            converter = PlaceTime.class,
+            description = "end by the scenario's clock")
     private @Nullable LocalDateTime until;
 
     @Option(names = "--seed", paramLabel = "N", description = "the luck of sensors, forecasts and made weather")

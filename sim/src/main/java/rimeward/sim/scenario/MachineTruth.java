@@ -42,7 +42,8 @@ final class MachineTruth {
     static Optional<Dials> read(TableReader truth, Site plates) {
         MachineTruth reader = new MachineTruth(plates);
         TableReader heaterTable = truth.optionalTable("heater");
-        double backstopC = heaterTable.celsius("dial_opens", -5, 40, USUAL_HEATER.dial().opensC());
+        double backstopC =
+                heaterTable.celsius("dial_opens", -5, 40, USUAL_HEATER.dial().opensC());
         double byHandC = heaterTable.celsius("dial_opens_by_hand", -5, 40, USUAL_BY_HAND_C);
         Optional<HeaterParameters> heater = reader.heater(heaterTable);
         Optional<? extends DryerParameters> dryer = reader.dryer(truth.optionalTable("dryer"));
@@ -88,7 +89,13 @@ final class MachineTruth {
         double cutOutC = table.celsius("cut_out", 60, 500, USUAL_HEATER.cutOutC());
         double resetC = table.celsius("cut_out_reset", 30, 499, USUAL_HEATER.cutOutResetC());
         return table.whenSound(() -> new HeaterParameters(
-                stagesW, elementJPerK, blown, still, new DialParameters(usual.opensC(), differentialK, lagS), cutOutC, resetC));
+                stagesW,
+                elementJPerK,
+                blown,
+                still,
+                new DialParameters(usual.opensC(), differentialK, lagS),
+                cutOutC,
+                resetC));
     }
 
     private static double sumW(List<Double> stagesW) {
