@@ -87,7 +87,7 @@ public final class Guard {
                 hold(word, was, seen, band, deliveries);
             }
         }
-        circuit.shed(word, was, needed, deliveries.failed(), dtS);
+        circuit.shed(word, was, needed, weakerThanTheDryer(deliveries), dtS);
         circuit.startOneAtATime(word, was, dtS);
 
         RelaySet closed = word.closed();
@@ -106,6 +106,11 @@ public final class Guard {
                 ? Holder.DRYER
                 : holder(closed, needed, hot);
         return new Guarded(closed, word.overruled(), word.reasons(), holder, next);
+    }
+
+    /** A failed stage makes room for the dryer; but a dryer that gives nothing either is no reason not to try the stage again. */
+    private RelaySet weakerThanTheDryer(Deliveries deliveries) {
+        return deliveries.any(dryer, Delivery.NOT_GIVING) ? RelaySet.none() : deliveries.failed();
     }
 
     /** Whether free-float would reach the heater's band within the hour: then whoever gives heat now holds the duty. */

@@ -6,8 +6,8 @@ import rimeward.core.tunnel.TunnelModel;
 /**
  * Heat by its effect, where no meter shows it. The lift that the commanded heat should give now is taken off the air
  * temperature; what remains, the base, changes only as slowly as weather does. If the base falls by most of the expected
- * lift within minutes of running, the heat is not arriving; if it rises so after switching off, the heat has not gone. More
- * heat begins a new comparison: a tunnel that went cold for want of heat says nothing about the heat it gets now.
+ * lift within minutes of running, the heat is not arriving; if it rises so after switching off, the heat has not gone. Heat
+ * after a pause begins a new comparison: a tunnel that went cold for want of heat says nothing about the heat it gets now.
  *
  * <p>The lift passes two lags, the air's and the sensor's. Thresholds are wide because the settings' heat loss is a guess:
  * false alarms need a guess three times too large.
@@ -61,7 +61,8 @@ record HeatTrace(
             return new HeatTrace(true, nowW, airLift, lift, recent, baseC, baseC, 0, 0);
         }
         double fast = lagged(fastC, baseC, FAST_S, dtS);
-        double against = nowW > commandedW + MORE_W ? fast : slowC;
+        boolean anew = nowW > commandedW + MORE_W && lift < LEAST_LIFT_K;
+        double against = anew ? fast : slowC;
         double unexplainedK = fast - against;
         boolean missing = nowW > 0 && lift >= LEAST_LIFT_K && unexplainedK <= -SHARE * lift;
         boolean surplus = nowW <= 0 && recent >= LEAST_LIFT_K && unexplainedK >= SHARE * recent;

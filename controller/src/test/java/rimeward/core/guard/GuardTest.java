@@ -192,6 +192,20 @@ class GuardTest {
     }
 
     @Test
+    void aFailedStageMakesRoomForTheDryerUnlessThatGivesNothingEither() {
+        site = Sites.limited(1050);
+        state = rested(DRYER);
+        Deliveries dryerGives = Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.GIVING);
+        Deliveries neither = Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.NOT_GIVING);
+        assertThat(step(STAGE_1, Beliefs.calm(4.6), new Deliveries(dryerGives.each(), STAGES, false), 60)
+                        .closed())
+                .isEqualTo(DRYER);
+        assertThat(step(STAGE_1, Beliefs.calm(4.6), new Deliveries(neither.each(), STAGES, false), 60)
+                        .closed())
+                .isEqualTo(STAGE_1);
+    }
+
+    @Test
     void aLockedDryerThatTheFloorWouldWantTellsOfItsLock() {
         state = rested(STAGE_1.or(DRYER));
         Deliveries lost = Beliefs.deliveries(Delivery.NOT_GIVING, Delivery.OFF, Delivery.GIVING);
