@@ -18,7 +18,7 @@ final class ExplainRule {
     private static final double ROUNDING = 1e-9;
 
     /** How far a truthful reading of the coldest bench may be from the truth, K: minutes of lag while a fan heater warms the air. Own choice. */
-    private static final double NEAR_TRUTH_K = 4;
+    private static final double NEAR_TRUTH_K = 6;
 
     private final Log log = new Log(Property.P8_EXPLAIN);
     private final Site site;

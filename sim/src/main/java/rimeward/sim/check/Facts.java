@@ -39,11 +39,14 @@ public final class Facts {
     /** Whether the dryer's fan runs on though its relay is open. */
     public boolean dryerRunsOn;
 
-    /** Whether every sensor tells the truth, within what is stated of it. */
+    /** Whether every sensor tells the truth, within what is stated of it, and has done so for a while. */
     public boolean sensorsTruthful = true;
 
-    /** Whether some machine or relay has a fault. */
+    /** Whether some machine or relay has a fault, or had one until a while ago. */
     public boolean machineFaulty;
+
+    /** Whether the door stands open or the cover is torn, or did until a while ago. */
+    public boolean disturbed;
 
     /** Relays as commanded, or as they fell without a controller. */
     public RelaySet closed = RelaySet.none();

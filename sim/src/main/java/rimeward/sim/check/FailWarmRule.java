@@ -2,12 +2,13 @@ package rimeward.sim.check;
 
 import java.util.Locale;
 import java.util.Optional;
+import rimeward.site.Drying;
 import rimeward.site.Machine;
 import rimeward.site.Site;
 
 /** P6. After a fault of a machine or a relay, a gap ends as soon as the controller can have noticed. */
 final class FailWarmRule implements Rule {
-    /** With a meter on every heat source: a settling time, a meter's averaging and two ticks, s. Own choice. */
+    /** With a meter on every heat source: a look at what it gives, s; and a dryer may have to wait for its next start. Own choice. */
     private static final long METERED_S = 60;
 
     /** Without, the air has to tell, s. Own choice. */
@@ -23,13 +24,15 @@ final class FailWarmRule implements Rule {
         boolean metered = site.machines().stream()
                 .filter(machine -> machine.role().isHeatSource())
                 .allMatch(Machine::hasPowerFeedback);
-        noticeS = metered ? METERED_S : UNMETERED_S;
+        double dryerWaitsS =
+                site.drying() instanceof Drying.Dryer dryer ? dryer.machine().startSpacingS() : 0;
+        noticeS = metered ? METERED_S + (long) dryerWaitsS : UNMETERED_S;
     }
 
     @Override
     public void look(Facts now) {
         gapForS = gap.isGap(now) ? gapForS + now.lastsS : 0;
-        if (gapForS > noticeS && now.machineFaulty && now.sensorsTruthful) {
+        if (gapForS > noticeS && (now.machineFaulty || now.disturbed) && now.sensorsTruthful) {
             log.found(now, () -> words(now));
         }
     }

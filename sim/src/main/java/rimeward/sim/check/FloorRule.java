@@ -5,8 +5,8 @@ import java.util.Optional;
 import rimeward.site.Site;
 
 /**
- * P1. A bench below the floor is nobody's fault where the machines could not give what the air lost, or where sensors lied: then, and
- * for as long after as it takes to warm up again. Otherwise it is the law's.
+ * P1. A bench below the floor is nobody's fault where the machines could not give what the air lost, where somebody let the cold in, or
+ * where sensors lied: then, and for as long after as it takes to warm up again. Otherwise it is the law's.
  */
 final class FloorRule implements Rule {
     /** An excuse holds on for this long, s: cold mass takes hours to warm. Own choice. */
@@ -25,7 +25,7 @@ final class FloorRule implements Rule {
     @Override
     public void look(Facts now) {
         boolean tooWeak = now.ableW < now.lossW;
-        excusedLeftS = tooWeak || !now.sensorsTruthful ? EXCUSED_S : Math.max(0, excusedLeftS - now.lastsS);
+        excusedLeftS = tooWeak || now.disturbed || !now.sensorsTruthful ? EXCUSED_S : Math.max(0, excusedLeftS - now.lastsS);
         if (now.coldestC >= floorC) {
             below = false;
             return;

@@ -6,8 +6,8 @@ import rimeward.site.Site;
 
 /**
  * P2, and the gap time of the tables: the coldest bench is within the guard margin of the floor, heat is in hand, and nobody gives it.
- * The time counts whatever the cause; the property is broken only while machines are sound and sensors truthful. What follows a fault is
- * for {@link FailWarmRule}.
+ * The time counts whatever the cause; the property is broken only while machines are sound, sensors truthful and doors shut. What follows
+ * a fault is for {@link FailWarmRule}.
  */
 final class GapRule implements Rule {
     private final Log log = new Log(Property.P2_NO_GAP);
@@ -32,7 +32,7 @@ final class GapRule implements Rule {
             return;
         }
         gapS += now.lastsS;
-        if (now.sensorsTruthful && !now.machineFaulty) {
+        if (now.sensorsTruthful && !now.machineFaulty && !now.disturbed) {
             log.found(now, () -> words(now));
         }
     }

@@ -40,12 +40,10 @@ public final class Invariants {
 
     /** Time without a controller, when nobody decides anything and relays fall by themselves. */
     public void lookInTheDark(Facts now) {
-        if (!now.closed.equals(was)) {
-            was = now.closed;
-            rest.fell(now);
-            quiet.fell(now);
-            explain.fell(now);
-        }
+        was = now.closed;
+        rest.fell(now);
+        quiet.fell(now);
+        explain.fell(now);
         lookAlways(now);
     }
 

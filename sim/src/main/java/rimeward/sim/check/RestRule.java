@@ -20,7 +20,7 @@ final class RestRule {
     private static final long LONG_AGO_S = -1_000_000_000_000L;
 
     private static final Set<Cause> CUT_A_HEATERS_REST =
-            Set.of(Cause.NO_GAP, Cause.FLOOR_NEAR, Cause.HEAT_LOST, Cause.BLIND_CYCLE);
+            Set.of(Cause.NO_GAP, Cause.NO_GAP_SOON, Cause.FLOOR_NEAR, Cause.HEAT_LOST, Cause.BLIND_CYCLE);
 
     private static final Set<Cause> CUT_A_RUN = Set.of(
             Cause.TOO_HOT,
@@ -38,6 +38,9 @@ final class RestRule {
     private final long[] changedEpochS;
     private RelaySet was = RelaySet.none();
 
+    /** Closed since they fell so, without a controller. */
+    private RelaySet fallen = RelaySet.none();
+
     RestRule(Site site) {
         this.site = site;
         changedEpochS = new long[site.machines().size()];
@@ -49,10 +52,12 @@ final class RestRule {
         for (int i = 0; i < changedEpochS.length; i++) {
             if (was.has(i) != now.closed.has(i)) {
                 judge(now, i, reasons.get(i).cause());
-                changedEpochS[i] = now.epochS;
+                boolean endsAFall = fallen.has(i) && was.has(i);
+                changedEpochS[i] = endsAFall ? LONG_AGO_S : now.epochS;
             }
         }
         was = now.closed;
+        fallen = fallen.and(was);
     }
 
     /** Relays fell by themselves: nobody decided it, and the machines' history is no longer the controller's. */
@@ -63,6 +68,7 @@ final class RestRule {
             }
         }
         was = now.closed;
+        fallen = was;
     }
 
     private void judge(Facts now, int machine, Cause cause) {

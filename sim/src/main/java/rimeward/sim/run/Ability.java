@@ -26,6 +26,8 @@ final class Ability {
             FaultKind.HUMIDISTAT_OPEN,
             FaultKind.POWER_FEEDBACK_LOST);
 
+    private static final Set<FaultKind> OF_SURROUNDINGS = EnumSet.of(FaultKind.DOOR_OPEN, FaultKind.COVER_TORN);
+
     private static final Set<FaultKind> OF_SENSORS = EnumSet.of(
             FaultKind.SENSOR_LOST,
             FaultKind.SENSOR_FROZEN,
@@ -34,6 +36,9 @@ final class Ability {
             FaultKind.SENSOR_SPIKE,
             FaultKind.SENSOR_NOISE,
             FaultKind.SENSOR_WET);
+
+    /** A sensor that told untruths is doubted for a while after, and a machine that failed needs a while to be noticed, s. */
+    private static final double AFTERMATH_S = 900;
 
     /** A locked-out dryer comes back 1 K above its minimum, and sensors on cold benches read below the mean air, K. */
     private static final double CLEAR_OF_MINIMUM_K = 2;
@@ -46,8 +51,9 @@ final class Ability {
     private double knownUntilS = Double.NEGATIVE_INFINITY;
     private RelaySet liveStages = RelaySet.none();
     private boolean dryerLive;
-    private boolean machineFaulty;
-    private boolean sensorsTruthful;
+    private final Recency machines = new Recency(OF_MACHINES);
+    private final Recency surroundings = new Recency(OF_SURROUNDINGS);
+    private final Recency sensors = new Recency(OF_SENSORS);
 
     Ability(World world, Site site) {
         this.world = world;
@@ -80,16 +86,41 @@ final class Ability {
                 && mains
                 && !faults.isActive(FaultKind.DRYER_RELAY_OPEN)
                 && !faults.isActive(FaultKind.DRYER_TRIP);
-        machineFaulty = OF_MACHINES.stream().anyMatch(faults::isActive);
-        sensorsTruthful = OF_SENSORS.stream().noneMatch(faults::isActive);
+        machines.look(faults);
+        surroundings.look(faults);
+        sensors.look(faults);
     }
 
     boolean isMachineFaulty() {
-        return machineFaulty;
+        return machines.isRecent();
+    }
+
+    boolean isDisturbed() {
+        return surroundings.isRecent();
     }
 
     boolean areSensorsTruthful() {
-        return sensorsTruthful;
+        return !sensors.isRecent();
+    }
+
+    /** Whether any of some faults is at work, or was of late. */
+    private final class Recency {
+        private final Set<FaultKind> kinds;
+        private boolean active;
+        private double lastS = Double.NEGATIVE_INFINITY;
+
+        Recency(Set<FaultKind> kinds) {
+            this.kinds = kinds;
+        }
+
+        void look(FaultClock faults) {
+            lastS = active ? world.elapsedS() : lastS;
+            active = kinds.stream().anyMatch(faults::isActive);
+        }
+
+        boolean isRecent() {
+            return active || world.elapsedS() - lastS < AFTERMATH_S;
+        }
     }
 
     /** Heater stages that give heat once closed. */

@@ -72,6 +72,7 @@ final class Observer {
         facts.dryerRunsOn = ability.dryerRunsOn();
         facts.sensorsTruthful = ability.areSensorsTruthful();
         facts.machineFaulty = ability.isMachineFaulty();
+        facts.disturbed = ability.isDisturbed();
         boolean near = facts.coldestC <= nearC;
         facts.ableW = near ? ability.ableW() : 0;
         facts.lossW = near ? truth.airLossW() : 0;
