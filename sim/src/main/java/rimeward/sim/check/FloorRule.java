@@ -25,7 +25,8 @@ final class FloorRule implements Rule {
     @Override
     public void look(Facts now) {
         boolean tooWeak = now.ableW < now.lossW;
-        excusedLeftS = tooWeak || now.disturbed || !now.sensorsTruthful ? EXCUSED_S : Math.max(0, excusedLeftS - now.lastsS);
+        excusedLeftS =
+                tooWeak || now.disturbed || !now.sensorsTruthful ? EXCUSED_S : Math.max(0, excusedLeftS - now.lastsS);
         if (now.coldestC >= floorC) {
             below = false;
             return;
