@@ -54,11 +54,13 @@ public final class AlertBoard {
         changes.look(blind, outcome.judgement().trust() == Trust.BLIND);
         changes.look(tank, outcome.judgement().tankFull());
         changes.look(notDrying, outcome.deliveries().dryerNotDrying());
+        boolean full = outcome.judgement().trust() == Trust.FULL; // then no sensor is in doubt
         for (int i = 0; i < sensors.size(); i++) {
             changes.look(
                     sensors.get(i),
-                    doubted(outcome.judgement().airVerdicts().get(i))
-                            || doubted(outcome.judgement().rhVerdicts().get(i)));
+                    !full
+                            && (doubted(outcome.judgement().airVerdicts().get(i))
+                                    || doubted(outcome.judgement().rhVerdicts().get(i))));
         }
         for (int i = 0; i < weak.size(); i++) {
             Delivery delivery = outcome.deliveries().of(i);

@@ -12,6 +12,7 @@ public final class TunnelModel {
     private final double massCouplingWPerK;
     private final double quickLiftKPerW;
     private final double airTimeConstantS;
+    private final double airAnswersPerS;
     private final double driftTimeConstantS;
 
     /**
@@ -28,6 +29,7 @@ public final class TunnelModel {
         this.massCouplingWPerK = massCouplingWPerK;
         quickLiftKPerW = 1 / (heatLossWPerK + massCouplingWPerK);
         airTimeConstantS = airCapacityJPerK * quickLiftKPerW;
+        airAnswersPerS = 1 / airTimeConstantS;
         driftTimeConstantS = (airCapacityJPerK + massCapacityJPerK) / heatLossWPerK;
     }
 
@@ -58,6 +60,11 @@ public final class TunnelModel {
     /** How quickly the air answers to heat while the mass stands still, s. */
     public double airTimeConstantS() {
         return airTimeConstantS;
+    }
+
+    /** The same as parts of the way per second, 1/s. */
+    public double airAnswersPerS() {
+        return airAnswersPerS;
     }
 
     /**

@@ -35,10 +35,12 @@ record HeatTrace(
 
     static final HeatTrace START = new HeatTrace(false, 0, 0, 0, 0, 0, 0, 0, 0);
 
-    private static final double SENSOR_LAG_S = 150;
-    private static final double FAST_S = 120;
-    private static final double SLOW_S = 3600;
-    private static final double RECENT_S = 1800;
+    // How quickly each follows, as parts of the way per second: of a sensor's lag, of minutes, of an hour, of half an
+    // hour.
+    private static final double SENSOR_PER_S = 1 / 150.0;
+    private static final double FAST_PER_S = 1 / 120.0;
+    private static final double SLOW_PER_S = 1 / 3600.0;
+    private static final double RECENT_PER_S = 1 / 1800.0;
 
     /** Less lift than this is lost in the weather, K. */
     private static final double LEAST_LIFT_K = 1.0;
@@ -52,21 +54,21 @@ record HeatTrace(
 
     /** The next state, given the power that should be arriving now by the relays' states, W. */
     HeatTrace after(Inside.Seen inside, double nowW, TunnelModel tunnel, double dtS) {
-        double airLift = lagged(airLiftK, nowW * tunnel.quickLiftKPerW(), tunnel.airTimeConstantS(), dtS);
-        double lift = lagged(liftK, airLift, SENSOR_LAG_S, dtS);
-        double faded = surplusForS > 0 ? recentLiftK : lagged(recentLiftK, 0, RECENT_S, dtS);
+        double airLift = lagged(airLiftK, nowW * tunnel.quickLiftKPerW(), tunnel.airAnswersPerS(), dtS);
+        double lift = lagged(liftK, airLift, SENSOR_PER_S, dtS);
+        double faded = surplusForS > 0 ? recentLiftK : lagged(recentLiftK, 0, RECENT_PER_S, dtS);
         double recent = StrictMath.max(lift, faded);
         double baseC = inside.middleC() - lift;
         if (!known) {
             return new HeatTrace(true, nowW, airLift, lift, recent, baseC, baseC, 0, 0);
         }
-        double fast = lagged(fastC, baseC, FAST_S, dtS);
+        double fast = lagged(fastC, baseC, FAST_PER_S, dtS);
         boolean anew = nowW > commandedW + MORE_W && lift < LEAST_LIFT_K;
         double against = anew ? fast : slowC;
         double unexplainedK = fast - against;
         boolean missing = nowW > 0 && lift >= LEAST_LIFT_K && unexplainedK <= -SHARE * lift;
         boolean surplus = nowW <= 0 && recent >= LEAST_LIFT_K && unexplainedK >= SHARE * recent;
-        double slow = missing || surplus ? against : lagged(against, baseC, SLOW_S, dtS);
+        double slow = missing || surplus ? against : lagged(against, baseC, SLOW_PER_S, dtS);
         return new HeatTrace(
                 true,
                 nowW,
@@ -87,7 +89,7 @@ record HeatTrace(
         return surplusForS >= CONFIRM_SURPLUS_S;
     }
 
-    private static double lagged(double was, double towards, double timeConstantS, double dtS) {
-        return was + (towards - was) * dtS / (timeConstantS + dtS);
+    private static double lagged(double was, double towards, double perS, double dtS) {
+        return was + (towards - was) * StrictMath.min(1, dtS * perS);
     }
 }

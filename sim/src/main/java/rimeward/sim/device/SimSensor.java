@@ -22,6 +22,11 @@ final class SimSensor {
     private final boolean hasHumidity;
     private final SensorVices vices;
     private final SeededStream luck;
+    private final double driftKPerS;
+    private final double stepsPerK;
+    private final double stepsPerPercent;
+    private double shareForS;
+    private double share;
     private double airC;
     private double rhPercent;
     private double driftK;
@@ -33,24 +38,36 @@ final class SimSensor {
         this.hasHumidity = hasHumidity;
         this.vices = vices;
         this.luck = luck;
+        driftKPerS = vices.driftKPerDay() / DAY_S;
+        stepsPerK = 1 / vices.resolutionK();
+        stepsPerPercent = 1 / vices.resolutionPercent();
         airC = spot.airC(truth);
         rhPercent = spot.rhPercent(truth);
         last = new SensorReading(value(airC), hasHumidity ? value(rhPercent) : Reading.NOT_FITTED);
     }
 
     SensorReading read(Truth truth, FaultClock faults, double dtS) {
-        double share = dtS / (vices.lagS() + dtS);
+        double share = share(dtS);
         airC += (spot.airC(truth) - airC) * share;
         if (hasHumidity) {
             rhPercent += (spot.rhPercent(truth) - rhPercent) * share;
         }
-        driftK += vices.driftKPerDay() * dtS / DAY_S;
+        driftK += driftKPerS * dtS;
         if (faults.isCalm()) {
             last = new SensorReading(
                     value(shownC(seenC())), hasHumidity ? value(shownPercent(seenPercent())) : Reading.NOT_FITTED);
             return last;
         }
         return readFaulty(truth, faults, dtS);
+    }
+
+    /** How far it follows in this time; worked out again only when ticks change their length. */
+    private double share(double dtS) {
+        if (dtS != shareForS) {
+            shareForS = dtS;
+            share = dtS / (vices.lagS() + dtS);
+        }
+        return share;
     }
 
     private SensorReading readFaulty(Truth truth, FaultClock faults, double dtS) {
@@ -89,7 +106,7 @@ final class SimSensor {
     }
 
     private double shownC(double seenC) {
-        return rounded(seenC, vices.resolutionK());
+        return Math.rint(seenC * stepsPerK) * vices.resolutionK();
     }
 
     private Reading humidity(FaultClock faults) {
@@ -111,16 +128,13 @@ final class SimSensor {
     }
 
     private double shownPercent(double seenPercent) {
-        return rounded(StrictMath.max(0, StrictMath.min(100, seenPercent)), vices.resolutionPercent());
+        double inScale = Math.max(0, Math.min(100, seenPercent));
+        return Math.rint(inScale * stepsPerPercent) * vices.resolutionPercent();
     }
 
     private double wetBulbC(Truth truth) {
         double vapourPa = RelativeHumidity.vapourFromOverWaterPa(airC, StrictMath.min(100, rhPercent));
         return MoistAir.wetBulbC(airC, MoistAir.humidityRatioKgPerKg(vapourPa, truth.pressurePa()), truth.pressurePa());
-    }
-
-    private static double rounded(double value, double step) {
-        return Math.rint(value / step) * step;
     }
 
     private static Reading value(double value) {
