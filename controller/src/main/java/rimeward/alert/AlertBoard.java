@@ -2,7 +2,6 @@ package rimeward.alert;
 
 import java.util.ArrayList;
 import java.util.List;
-import rimeward.core.ControlCycle;
 import rimeward.core.Outcome;
 import rimeward.core.guard.Holder;
 import rimeward.core.judgement.Inside;
@@ -25,7 +24,6 @@ public final class AlertBoard {
     private final Slot blind;
     private final Slot notDrying;
     private final Slot tank;
-    private final Slot outage;
     private long lastMs;
 
     public AlertBoard(Site site) {
@@ -35,7 +33,6 @@ public final class AlertBoard {
         blind = new Slot(AlertKind.BLIND, site.id(), 0, 60);
         notDrying = new Slot(AlertKind.DRYER_NOT_DRYING, site.id(), 0, 3600);
         tank = new Slot(AlertKind.TANK_FULL, site.id(), 0, 60);
-        outage = new Slot(AlertKind.POWER_WAS_CUT, site.id(), 0, 3600);
         site.sensors().forEach(s -> sensors.add(new Slot(AlertKind.SENSOR_DOUBTED, s.id(), 120, 300)));
         site.machines().forEach(m -> {
             weak.add(new Slot(AlertKind.HEAT_NOT_ARRIVING, m.id(), 0, 600));
@@ -47,8 +44,11 @@ public final class AlertBoard {
     public List<Alert> after(Outcome outcome) {
         double dtS = (outcome.frame().tick().elapsedMs() - lastMs) / 1000.0;
         lastMs = outcome.frame().tick().elapsedMs();
-        Changes changes = new Changes(outcome, dtS);
-        changes.look(outage, dtS > ControlCycle.OUTAGE_S);
+        boolean dark = outcome.outageS() > 0;
+        Changes changes = new Changes(outcome, dark ? 0 : dtS); // nobody saw how long anything lasted in the dark
+        if (dark) {
+            changes.tell(AlertKind.POWER_WAS_CUT, site.id(), Alert.Change.RAISED); // an event: it has no end to tell of
+        }
         changes.look(floor, belowFloor(outcome));
         changes.look(barred, outcome.guarded().holder() == Holder.BARRED);
         changes.look(blind, outcome.judgement().trust() == Trust.BLIND);
@@ -93,14 +93,16 @@ public final class AlertBoard {
 
         void look(Slot slot, boolean present) {
             if (slot.changes(present, dtS)) {
-                if (found.isEmpty()) {
-                    found = new ArrayList<>();
-                }
-                Alert.Change change = slot.isRaised() ? Alert.Change.RAISED : Alert.Change.CLEARED;
-                String text = AlertText.of(site, slot.kind, slot.subject, change, outcome, dtS);
-                found.add(new Alert(
-                        slot.kind, slot.subject, change, outcome.frame().tick(), text));
+                tell(slot.kind, slot.subject, slot.isRaised() ? Alert.Change.RAISED : Alert.Change.CLEARED);
             }
+        }
+
+        void tell(AlertKind kind, String subject, Alert.Change change) {
+            if (found.isEmpty()) {
+                found = new ArrayList<>();
+            }
+            String text = AlertText.of(site, kind, subject, change, outcome);
+            found.add(new Alert(kind, subject, change, outcome.frame().tick(), text));
         }
     }
 }

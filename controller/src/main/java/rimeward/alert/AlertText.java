@@ -13,7 +13,7 @@ import rimeward.site.Site;
 final class AlertText {
     private AlertText() {}
 
-    static String of(Site site, AlertKind kind, String subject, Alert.Change change, Outcome outcome, double dtS) {
+    static String of(Site site, AlertKind kind, String subject, Alert.Change change, Outcome outcome) {
         if (change == Alert.Change.CLEARED) {
             return kind.title() + ": over (" + subject + ").";
         }
@@ -40,7 +40,7 @@ final class AlertText {
                         + " its tank, filter and coil.";
             case TANK_FULL -> "The dryer's tank is full and the dryer rests. Empty it.";
             case POWER_WAS_CUT ->
-                "The power was cut for " + Math.round(dtS / 60) + " minutes. Coldest bench now " + coldest(outcome)
+                "The power was cut for " + length(outcome.outageS()) + ". Coldest bench now " + coldest(outcome)
                         + "; the machines start one after another.";
         };
     }
@@ -71,6 +71,10 @@ final class AlertText {
             }
         }
         return "is not believed";
+    }
+
+    private static String length(double lastsS) {
+        return lastsS < 120 ? Math.round(lastsS) + " seconds" : Math.round(lastsS / 60) + " minutes";
     }
 
     private static String coldest(Outcome outcome) {

@@ -37,9 +37,6 @@ public final class ControlCycle implements ControlStep {
     /** The remembered cold is forgotten at this pace, K/s: 3 K a day. Own choice. */
     private static final double FORGET_K_PER_S = 3.0 / 86_400;
 
-    /** No tick for so long means the power was cut, s: relays fell open and old readings say nothing. Own choice. */
-    public static final double OUTAGE_S = 60;
-
     private final Site site;
     private final ControlLaw law;
     private final TunnelModel tunnel;
@@ -59,7 +56,7 @@ public final class ControlCycle implements ControlStep {
     @Override
     public ControlState start() {
         return new ControlState(
-                0,
+                Pulse.start(),
                 JudgeState.start(site),
                 WatchState.start(site),
                 law.start(site),
@@ -69,12 +66,14 @@ public final class ControlCycle implements ControlStep {
 
     @Override
     public Stepped step(ControlState before, Frame frame, Outlook outlook) {
-        double dtS = StrictMath.max(0, frame.tick().elapsedMs() - before.elapsedMs()) / 1000.0;
-        ControlState was = dtS > OUTAGE_S ? before.afterOutage(site) : before;
+        double dtS = before.pulse().sinceS(frame.tick());
+        double outageS = before.pulse().outageS(frame.tick());
+        ControlState was = outageS > 0 ? before.afterOutage(site) : before;
         Judged judged = judge.judge(was.judge(), frame, dtS);
         Judgement judgement = judged.judgement();
         RelaySet closed = was.guard().closed();
-        Watched watched = watch.watch(was.watch(), judgement, frame.senses().powersW(), closed, tunnel, dtS);
+        double watchedS = outageS > 0 ? 0 : dtS; // what machines did without a controller says nothing of its commands
+        Watched watched = watch.watch(was.watch(), judgement, frame.senses().powersW(), closed, tunnel, watchedS);
         Situation situation = new Situation(site, dtS, judgement, outlook, tunnel, closed, watched.deliveries());
         Decision decision = decide(situation, was.law());
         double assumedOutsideC = assumedOutsideC(was, judgement, dtS);
@@ -86,9 +85,9 @@ public final class ControlCycle implements ControlStep {
                 tunnel,
                 outsideC(judgement, outlook, assumedOutsideC),
                 dtS);
-        Outcome outcome = new Outcome(frame, judgement, watched.deliveries(), outlook, decision, guarded);
+        Outcome outcome = new Outcome(frame, outageS, judgement, watched.deliveries(), outlook, decision, guarded);
         ControlState next = new ControlState(
-                frame.tick().elapsedMs(),
+                before.pulse().after(frame.tick()),
                 judged.next(),
                 watched.next(),
                 decision.next(),

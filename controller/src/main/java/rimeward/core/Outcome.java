@@ -7,6 +7,16 @@ import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
 import rimeward.core.watch.Deliveries;
 
-/** Everything one tick saw, thought and did: each step's value as it was handed on. */
+/**
+ * Everything one tick saw, thought and did: each step's value as it was handed on.
+ *
+ * @param outageS how long there was no controller before this tick, s; 0 where there was one
+ */
 public record Outcome(
-        Frame frame, Judgement judgement, Deliveries deliveries, Outlook outlook, Decision decision, Guarded guarded) {}
+        Frame frame,
+        double outageS,
+        Judgement judgement,
+        Deliveries deliveries,
+        Outlook outlook,
+        Decision decision,
+        Guarded guarded) {}

@@ -115,4 +115,30 @@ class AlertBoardTest {
         assertThat(briefly(alerts)).containsExactly("POWER_WAS_CUT test-tunnel RAISED");
         assertThat(alerts.get(0).text()).startsWith("The power was cut for 30 minutes. Coldest bench now 7.8 °C");
     }
+
+    @Test
+    void everyPowerCutIsToldAndNoneIsOver() {
+        run(10);
+        frames.after(600);
+        assertThat(briefly(run(100))).containsExactly("POWER_WAS_CUT test-tunnel RAISED");
+        frames.after(600);
+        assertThat(briefly(run(1000))).containsExactly("POWER_WAS_CUT test-tunnel RAISED");
+    }
+
+    @Test
+    void aStageLeftToItsOwnThermostatDuringAPowerCutIsNotWelded() {
+        run(10);
+        frames.power(0, Frames.value(990));
+        frames.after(1800);
+        List<Alert> alerts = new ArrayList<>(run(1));
+        frames.power(0, Frames.value(0)); // the controller has opened its relay
+        alerts.addAll(run(30));
+        assertThat(briefly(alerts)).containsExactly("POWER_WAS_CUT test-tunnel RAISED");
+    }
+
+    @Test
+    void aLoopThatStartsLateTellsOfNoPowerCut() {
+        frames.after(80);
+        assertThat(run(10)).isEmpty();
+    }
 }

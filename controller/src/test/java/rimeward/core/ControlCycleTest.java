@@ -11,6 +11,7 @@ import rimeward.core.decision.Decision;
 import rimeward.core.decision.DutyLaw;
 import rimeward.core.decision.LawState;
 import rimeward.core.decision.Situation;
+import rimeward.core.guard.Guarded;
 import rimeward.core.guard.Holder;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Reading;
@@ -110,6 +111,41 @@ class ControlCycleTest {
         assertThat(back.outcome().judgement().airVerdicts().get(0).isTrusted())
                 .as("a fall during the outage is no jump")
                 .isTrue();
+    }
+
+    private ControlState ticks(ControlCycle cycle, ControlState was, int count, double everyS) {
+        ControlState state = was;
+        for (int i = 0; i < count; i++) {
+            frames.jitter(0.01 * (i % 2));
+            Stepped stepped = cycle.step(state, frames.after(everyS), Outlook.NONE);
+            assertThat(stepped.outcome().outageS()).isZero();
+            state = stepped.next();
+        }
+        return state;
+    }
+
+    @Test
+    void aLoopThatGoesByTheMinuteAndIsALittleLateHasNoPowerCuts() {
+        ControlCycle cycle = new ControlCycle(site, new DutyLaw());
+        ControlState state = ticks(cycle, cycle.start(), 20, 60.2);
+        assertThat(cycle.step(state, frames.after(130), Outlook.NONE).outcome().outageS())
+                .as("but two missed minutes are one")
+                .isEqualTo(130);
+    }
+
+    @Test
+    void aDryerRestsAfterAPowerCutThatIsOverBeforeTheControllerIsBack() {
+        frames.inside(12);
+        for (int i = 0; i < 3; i++) {
+            frames.rh(i, Frames.value(90));
+        }
+        ControlCycle cycle = new ControlCycle(site, new DutyLaw());
+        ControlState state = ticks(cycle, cycle.start(), 100, 5);
+        assertThat(state.guard().closed().has(Sites.DRYER)).isTrue();
+        Guarded back =
+                cycle.step(state, frames.after(45), Outlook.NONE).outcome().guarded();
+        assertThat(back.closed().has(Sites.DRYER)).isFalse();
+        assertThat(back.reasons().get(Sites.DRYER).cause()).isEqualTo(Cause.MIN_REST);
     }
 
     @Test

@@ -1,9 +1,9 @@
 package rimeward.sim.run;
 
-import rimeward.core.ControlCycle;
 import rimeward.core.ControlState;
 import rimeward.core.ControlStep;
 import rimeward.core.Outcome;
+import rimeward.core.Pulse;
 import rimeward.core.Stepped;
 import rimeward.core.decision.ControlLaw;
 import rimeward.core.decision.Decision;
@@ -49,28 +49,36 @@ final class BareStep implements ControlStep {
     @Override
     public ControlState start() {
         return new ControlState(
-                0, JudgeState.start(site), WatchState.start(site), law.start(site), GuardState.start(site), 0);
+                Pulse.start(),
+                JudgeState.start(site),
+                WatchState.start(site),
+                law.start(site),
+                GuardState.start(site),
+                0);
     }
 
     @Override
     public Stepped step(ControlState before, Frame frame, Outlook outlook) {
-        double dtS = (frame.tick().elapsedMs() - before.elapsedMs()) / 1000.0;
-        ControlState was = dtS > ControlCycle.OUTAGE_S ? afterOutage(before) : before;
+        double dtS = before.pulse().sinceS(frame.tick());
+        double outageS = before.pulse().outageS(frame.tick());
+        ControlState was = outageS > 0 ? afterOutage(before) : before;
         Judged judged = judge.judge(was.judge(), frame, dtS);
         RelaySet closed = was.guard().closed();
+        double watchedS = outageS > 0 ? 0 : dtS;
         Watched watched =
-                watch.watch(was.watch(), judged.judgement(), frame.senses().powersW(), closed, tunnel, dtS);
+                watch.watch(was.watch(), judged.judgement(), frame.senses().powersW(), closed, tunnel, watchedS);
         Situation now = new Situation(site, dtS, judged.judgement(), outlook, tunnel, closed, watched.deliveries());
         Decision decision = law.decide(now, was.law());
         Guarded done = asWished(was.guard(), decision, now);
         ControlState next = new ControlState(
-                frame.tick().elapsedMs(), judged.next(), watched.next(), decision.next(), done.next(), 0);
-        return new Stepped(new Outcome(frame, judged.judgement(), watched.deliveries(), outlook, decision, done), next);
+                before.pulse().after(frame.tick()), judged.next(), watched.next(), decision.next(), done.next(), 0);
+        return new Stepped(
+                new Outcome(frame, outageS, judged.judgement(), watched.deliveries(), outlook, decision, done), next);
     }
 
     private ControlState afterOutage(ControlState was) {
         return new ControlState(
-                was.elapsedMs(),
+                was.pulse(),
                 JudgeState.start(site),
                 WatchState.start(site),
                 was.law(),
