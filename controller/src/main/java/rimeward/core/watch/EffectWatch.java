@@ -28,23 +28,25 @@ public final class EffectWatch {
     /**
      * Watches one tick.
      *
-     * @param powersW what each machine draws, W
+     * @param metersW what each machine's meter shows, W
      * @param closed relays as commanded at the last tick
      * @param dtS since the last tick, s
      */
     public Watched watch(
             WatchState was,
             Judgement judgement,
-            List<Reading> powersW,
+            List<Reading> metersW,
             RelaySet closed,
             TunnelModel tunnel,
             double dtS) {
         MachineTrack[] tracks = new MachineTrack[machines.length];
         Delivery[] each = new Delivery[tracks.length];
+        Reading[] powersW = new Reading[tracks.length];
         for (int i = 0; i < each.length; i++) {
             boolean changed = closed.has(i) != was.closed().has(i);
             double sinceS = was.machines().get(i).sinceChangeS(changed, dtS);
-            each[i] = MeterWatch.delivery(machines[i], powersW.get(i), closed.has(i), sinceS);
+            powersW[i] = MeterWatch.believed(machines[i], metersW.get(i));
+            each[i] = MeterWatch.delivery(machines[i], powersW[i], closed.has(i), sinceS);
         }
         HeatTrace heat = was.heat();
         if (judgement.inside() instanceof Inside.Seen seen && !judgement.doorOpen()) {
@@ -66,11 +68,11 @@ public final class EffectWatch {
     }
 
     /** Heat that should be arriving: what meters show, and rated power where there is none, W. */
-    private double arrivingW(List<Reading> powersW, RelaySet closed) {
+    private double arrivingW(Reading[] powersW, RelaySet closed) {
         double sumW = 0;
         for (int i = 0; i < machines.length; i++) {
             if (machines[i].role().isHeatSource()) {
-                if (powersW.get(i) instanceof Reading.Value value) {
+                if (powersW[i] instanceof Reading.Value value) {
                     sumW += value.value();
                 } else if (closed.has(i)) {
                     sumW += machines[i].ratedW();
@@ -81,9 +83,9 @@ public final class EffectWatch {
     }
 
     /** Where no meter answers, the air is asked. */
-    private void judgeUnseen(Delivery[] each, List<Reading> powersW, HeatTrace heat) {
+    private void judgeUnseen(Delivery[] each, Reading[] powersW, HeatTrace heat) {
         for (int i = 0; i < each.length; i++) {
-            boolean unmetered = machines[i].role().isHeatSource() && !(powersW.get(i) instanceof Reading.Value);
+            boolean unmetered = machines[i].role().isHeatSource() && !(powersW[i] instanceof Reading.Value);
             if (unmetered && each[i] == Delivery.UNSEEN && heat.heatMissing()) {
                 each[i] = Delivery.NOT_GIVING;
             } else if (unmetered && each[i] == Delivery.OFF && heat.heatStays()) {

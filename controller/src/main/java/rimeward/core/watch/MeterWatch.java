@@ -11,7 +11,26 @@ final class MeterWatch {
     /** Below this share of its rated power a machine does not do its work (a dryer's fan alone draws less). */
     private static final double WORKING_SHARE = 0.3;
 
+    /** Older than this a power says nothing of now, s: a dryer may have cut out since. Own choice. */
+    private static final double MOST_AGE_S = 60;
+
+    /** No machine draws more than this many times its rated power, and a meter that turns backwards is mis-wired. */
+    private static final double MOST_SHARE = 3;
+
+    private static final double LEAST_SHARE = -0.1;
+
     private MeterWatch() {}
+
+    /** The reading if it can be believed, else no answer: the floor may hang on it. */
+    static Reading believed(Machine machine, Reading powerW) {
+        if (!(powerW instanceof Reading.Value value)) {
+            return powerW;
+        }
+        boolean sound = value.ageS() <= MOST_AGE_S
+                && value.value() >= LEAST_SHARE * machine.ratedW()
+                && value.value() <= MOST_SHARE * machine.ratedW(); // NaN is none of these
+        return sound ? powerW : Reading.NO_ANSWER;
+    }
 
     /** Without a meter, {@link Delivery#UNSEEN} or {@link Delivery#OFF}: all that the command itself tells. */
     static Delivery delivery(Machine machine, Reading powerW, boolean closed, double sinceChangeS) {

@@ -3,6 +3,7 @@ package rimeward.core.watch;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Collections;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import rimeward.core.judgement.Judge;
 import rimeward.core.judgement.JudgeState;
@@ -89,6 +90,17 @@ class EffectWatchTest {
         pass(DRYER, 5);
         assertThat(pass(DRYER, 20).of(Sites.DRYER)).isEqualTo(Delivery.NOT_GIVING);
         assertThat(last.failed()).as("a satisfied dryer has not failed").isEqualTo(NONE);
+    }
+
+    @Test
+    void anOldOrImpossiblePowerIsNoPower() {
+        frames.power(Sites.DRYER, new Reading.Value(600, 60));
+        assertThat(pass(DRYER, 30).of(Sites.DRYER)).isEqualTo(Delivery.GIVING);
+        for (Reading unsound : List.of(
+                new Reading.Value(600, 61), Frames.value(Double.NaN), Frames.value(-600), Frames.value(65_535))) {
+            frames.power(Sites.DRYER, unsound);
+            assertThat(pass(DRYER, 30).of(Sites.DRYER)).as(unsound.toString()).isEqualTo(Delivery.UNSEEN);
+        }
     }
 
     @Test
