@@ -22,46 +22,63 @@ final class CircuitRule {
         vent = site.ventRelay();
     }
 
-    /** Sheds until the load fits: the fan, stages that give nothing, then in the cold the dryer, else the higher stages. */
-    void shed(LastWord word, GuardState was, boolean needed, RelaySet failed, double dtS) {
-        double loadW = loadW(word.closed(), was, dtS);
+    /**
+     * Sheds until the load fits: the fan, stages that give nothing, then in the cold the dryer, else the higher stages.
+     *
+     * @param stuck machines that run though their relays should be open
+     */
+    void shed(LastWord word, GuardState was, boolean needed, RelaySet failed, RelaySet stuck, double dtS) {
+        Load load = new Load(stuck, runsOn(was, dtS));
+        double loadW = load.withW(word.closed());
         if (loadW <= limitW) {
             return;
         }
         Reason why = new Reason(Cause.OVERLOAD, loadW, limitW);
         word.forbid(vent, why);
-        shedStages(word, failed, why, was, dtS);
+        shedStages(word, failed, why, load);
         if (needed) {
-            shedIfOver(word, dryer, why, was, dtS);
+            shedIfOver(word, dryer, why, load);
         }
-        shedStages(word, heater, why, was, dtS);
-        shedIfOver(word, dryer, why, was, dtS);
+        shedStages(word, heater, why, load);
+        shedIfOver(word, dryer, why, load);
     }
 
-    private void shedStages(LastWord word, RelaySet which, Reason why, GuardState was, double dtS) {
+    private void shedStages(LastWord word, RelaySet which, Reason why, Load load) {
         for (int i = site.heater().stages().size() - 1; i >= 0; i--) {
-            shedIfOver(word, which.and(RelaySet.of(1 << i)), why, was, dtS);
+            shedIfOver(word, which.and(RelaySet.of(1 << i)), why, load);
         }
     }
 
-    private void shedIfOver(LastWord word, RelaySet self, Reason why, GuardState was, double dtS) {
-        if (loadW(word.closed(), was, dtS) > limitW) {
+    private void shedIfOver(LastWord word, RelaySet self, Reason why, Load load) {
+        if (load.withW(word.closed()) > limitW) {
             word.forbid(self, why);
         }
     }
 
-    /** Rated power of what is closed, and of the dryer's fan while it runs on, W. */
-    private double loadW(RelaySet closed, GuardState was, double dtS) {
-        double loadW = site.ratedW(closed);
-        if (site.drying() instanceof Drying.Dryer spec && !closed.meets(dryer) && runsOn(spec, was, dtS)) {
-            loadW += spec.fanW();
+    /** What the circuit carries beside the closed relays: machines that run on although theirs are open. */
+    private final class Load {
+        private final RelaySet stuck;
+        private final boolean fanRunsOn;
+
+        Load(RelaySet stuck, boolean fanRunsOn) {
+            this.stuck = stuck;
+            this.fanRunsOn = fanRunsOn;
         }
-        return loadW;
+
+        /** Rated power with these relays closed, W. */
+        double withW(RelaySet closed) {
+            RelaySet running = closed.or(stuck);
+            double ranOnW =
+                    site.drying() instanceof Drying.Dryer spec && fanRunsOn && !running.meets(dryer) ? spec.fanW() : 0;
+            return site.ratedW(running) + ranOnW;
+        }
     }
 
-    private boolean runsOn(Drying.Dryer spec, GuardState was, double dtS) {
+    /** Whether the dryer's fan runs on, should its relay be open now. */
+    private boolean runsOn(GuardState was, double dtS) {
         int place = site.heater().stages().size();
-        return was.closed().has(place) || was.clocks().get(place).sinceSwitchS() + dtS < spec.runOnS();
+        return site.drying() instanceof Drying.Dryer spec
+                && (was.closed().has(place) || was.clocks().get(place).sinceSwitchS() + dtS < spec.runOnS());
     }
 
     /** Inrush: one machine starts at a time. The stage that holds the floor goes first and waits for nobody. */

@@ -87,7 +87,8 @@ public final class Guard {
                 hold(word, was, seen, band, deliveries);
             }
         }
-        circuit.shed(word, was, needed, weakerThanTheDryer(deliveries), dtS);
+        RelaySet stuck = deliveries.stuck();
+        circuit.shed(word, was, needed, weakerThanTheDryer(deliveries), stuck, dtS);
         circuit.startOneAtATime(word, was, dtS);
 
         RelaySet closed = word.closed();
@@ -104,7 +105,7 @@ public final class Guard {
         boolean dryerGives = closed.meets(dryer) && deliveries.any(dryer, Delivery.GIVING);
         Holder holder = !needed && dryerGives && wouldBeNeeded(inside, tunnel, outsideC)
                 ? Holder.DRYER
-                : holder(closed, needed, hot);
+                : holder(closed.or(stuck), inside, needed, hot);
         return new Guarded(closed, word.overruled(), word.reasons(), holder, next);
     }
 
@@ -119,15 +120,21 @@ public final class Guard {
         return inside instanceof Inside.Seen seen && tunnel.freeFloatC(seen.coldestC(), outsideC, HORIZON_S) <= onC;
     }
 
-    /** Blind, the heater holds the duty through the pauses of its cycle too. */
-    private Holder holder(RelaySet closed, boolean needed, boolean hot) {
+    /**
+     * Blind, the heater holds the duty through the pauses of its cycle too. Nobody holds it only where a machine that cannot be
+     * switched off leaves the circuit no room.
+     */
+    private Holder holder(RelaySet running, Inside inside, boolean needed, boolean hot) {
         if (!needed) {
             return Holder.NOT_NEEDED;
         }
         if (hot) {
             return Holder.BARRED;
         }
-        return closed.meets(dryer) && !closed.meets(heater) ? Holder.DRYER : Holder.HEATER;
+        if (running.meets(heater) || inside instanceof Inside.Unseen) {
+            return Holder.HEATER;
+        }
+        return running.meets(dryer) ? Holder.DRYER : Holder.NOBODY;
     }
 
     // ---- the hot limit

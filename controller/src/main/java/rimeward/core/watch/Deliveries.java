@@ -14,6 +14,15 @@ public record Deliveries(List<Delivery> each, RelaySet failed, boolean dryerNotD
         return each.get(machine);
     }
 
+    /** Those that run though their relay should be open: the circuit carries them all the same. */
+    public RelaySet stuck() {
+        RelaySet stuck = RelaySet.none();
+        for (int i = 0; i < each.size(); i++) {
+            stuck = each.get(i) == Delivery.STUCK_ON ? stuck.with(i) : stuck;
+        }
+        return stuck;
+    }
+
     /** Whether any machine of the set is seen so. */
     public boolean any(RelaySet set, Delivery delivery) {
         for (int i = 0; i < each.size(); i++) {

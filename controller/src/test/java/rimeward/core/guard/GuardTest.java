@@ -118,6 +118,29 @@ class GuardTest {
     }
 
     @Test
+    void aMachineThatWillNotSwitchOffStillLoadsTheCircuit() {
+        site = Sites.limited(1700);
+        state = rested(NONE);
+        Deliveries welded = Beliefs.deliveries(Delivery.OFF, Delivery.STUCK_ON, Delivery.OFF);
+        assertThat(step(DRYER, Beliefs.calm(8), welded, 60).closed())
+                .as("1000 W and 600 W")
+                .isEqualTo(DRYER);
+        Guarded word = step(DRYER.or(STAGE_1), Beliefs.calm(8), welded, 60);
+        assertThat(word.closed()).as("1000 W more are too much").isEqualTo(DRYER);
+        assertThat(word.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.OVERLOAD, 2600, 1700));
+    }
+
+    @Test
+    void whereAWeldedStageLeavesNoRoomForAnotherItHoldsTheDutyItself() {
+        site = Sites.limited(1700);
+        state = rested(NONE);
+        Deliveries welded = Beliefs.deliveries(Delivery.OFF, Delivery.STUCK_ON, Delivery.OFF);
+        Guarded word = step(NONE, Beliefs.calm(4.6), welded, 60);
+        assertThat(word.closed()).isEqualTo(NONE);
+        assertThat(word.holder()).isEqualTo(Holder.HEATER);
+    }
+
+    @Test
     void withoutColdTheHeatersUpperStageIsShedFirst() {
         site = Sites.limited(1700);
         state = rested(DRYER.or(STAGE_1));
