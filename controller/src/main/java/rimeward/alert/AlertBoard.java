@@ -8,7 +8,6 @@ import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Trust;
 import rimeward.core.judgement.Verdict;
 import rimeward.core.watch.Delivery;
-import rimeward.site.Role;
 import rimeward.site.Site;
 
 /** What stands wrong now. One thread, the control loop's, owns it. */
@@ -63,10 +62,8 @@ public final class AlertBoard {
                                     || doubted(outcome.judgement().rhVerdicts().get(i))));
         }
         for (int i = 0; i < weak.size(); i++) {
-            Delivery delivery = outcome.deliveries().of(i);
-            boolean heater = site.machines().get(i).role() == Role.HEATER_STAGE;
-            changes.look(weak.get(i), heater && delivery == Delivery.NOT_GIVING);
-            changes.look(stuck.get(i), delivery == Delivery.STUCK_ON);
+            changes.look(weak.get(i), outcome.deliveries().failed().has(i)); // resting, it is not mended yet
+            changes.look(stuck.get(i), outcome.deliveries().of(i) == Delivery.STUCK_ON);
         }
         return changes.found;
     }

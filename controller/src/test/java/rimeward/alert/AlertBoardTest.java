@@ -99,6 +99,17 @@ class AlertBoardTest {
     }
 
     @Test
+    void aHeaterThatRestsIsNotMendedByThat() {
+        frames.inside(4.4);
+        run(40);
+        frames.inside(6); // the sun is up
+        assertThat(run(500)).isEmpty();
+        frames.inside(4.4);
+        frames.power(0, Frames.value(990));
+        assertThat(briefly(run(500))).contains("HEAT_NOT_ARRIVING stage-1 CLEARED");
+    }
+
+    @Test
     void aFullTankIsTold() {
         run(10);
         frames.tank(Signal.ON);

@@ -111,7 +111,7 @@ public final class Guard {
 
     /** A failed stage makes room for the dryer; but a dryer that gives nothing either is no reason not to try the stage again. */
     private RelaySet weakerThanTheDryer(Deliveries deliveries) {
-        return deliveries.any(dryer, Delivery.NOT_GIVING) ? RelaySet.none() : deliveries.failed();
+        return deliveries.any(dryer, Delivery.NOT_GIVING) ? RelaySet.none() : deliveries.failedLately();
     }
 
     /** Whether free-float would reach the heater's band within the hour: then whoever gives heat now holds the duty. */

@@ -6,10 +6,11 @@ import rimeward.site.RelaySet;
 /**
  * What each machine is seen to do, in the site's order.
  *
- * @param failed heater stages that lately gave nothing when they should have, and have not been seen to give since
+ * @param failed heater stages that gave nothing when last they should have
+ * @param failedLately those of them that nobody can have mended yet: no other machine need make room for them
  * @param dryerNotDrying whether the dryer has run for long without drying
  */
-public record Deliveries(List<Delivery> each, RelaySet failed, boolean dryerNotDrying) {
+public record Deliveries(List<Delivery> each, RelaySet failed, RelaySet failedLately, boolean dryerNotDrying) {
     public Delivery of(int machine) {
         return each.get(machine);
     }

@@ -55,15 +55,18 @@ public final class EffectWatch {
         }
         DryTrace drying = was.drying().after(judgement.damp(), dryerRuns(each, closed), dtS);
         RelaySet failed = RelaySet.none();
+        RelaySet failedLately = RelaySet.none();
         for (int i = 0; i < each.length; i++) {
             boolean changed = closed.has(i) != was.closed().has(i);
             MachineTrack track = was.machines().get(i);
-            tracks[i] = track.after(machines[i], each[i], track.sinceChangeS(changed, dtS), dtS);
+            boolean metered = powersW[i] instanceof Reading.Value;
+            tracks[i] = track.after(machines[i], each[i], metered, track.sinceChangeS(changed, dtS), dtS);
             failed = tracks[i].failed() ? failed.with(i) : failed;
+            failedLately = tracks[i].failedLately() ? failedLately.with(i) : failedLately;
         }
         boolean inVain = drying.inVain(judgement.damp(), site.targets(), dtS);
         return new Watched(
-                new Deliveries(Arrays.asList(each), failed, inVain),
+                new Deliveries(Arrays.asList(each), failed, failedLately, inVain),
                 new WatchState(closed, Arrays.asList(tracks), heat, drying));
     }
 

@@ -7,28 +7,34 @@ import rimeward.site.Role;
  * What the watch remembers of one machine.
  *
  * @param sinceChangeS how long its relay has been as it is, s
- * @param failedLeftS how long it still counts as failed, s
+ * @param failed whether it gave nothing when last it should have
+ * @param sinceFailedS how long ago that was seen, s
  */
-record MachineTrack(double sinceChangeS, double failedLeftS) {
-    /** A stage that gave nothing counts as failed for this long, s, unless it is seen to give. Own choice. */
-    private static final double FAILED_S = 7200;
+record MachineTrack(double sinceChangeS, boolean failed, double sinceFailedS) {
+    /** Where no meter can show that a stage gives again, its failure is forgotten after this, s. Own choice. */
+    private static final double FORGOTTEN_S = 7200;
 
-    static final MachineTrack START = new MachineTrack(0, 0);
+    /** Somebody may have mended it meanwhile: after this, s, it is worth the room that another would need. Own choice. */
+    private static final double TRY_AGAIN_S = 1800;
+
+    static final MachineTrack START = new MachineTrack(0, false, 0);
 
     double sinceChangeS(boolean changed, double dtS) {
         return changed ? 0 : sinceChangeS + dtS;
     }
 
-    MachineTrack after(Machine machine, Delivery delivery, double sinceS, double dtS) {
-        double leftS = switch (delivery) {
-            case NOT_GIVING -> machine.role() == Role.HEATER_STAGE ? FAILED_S : 0;
-            case GIVING, STUCK_ON -> 0;
-            case OFF, STARTING, UNSEEN -> StrictMath.max(0, failedLeftS - dtS);
+    MachineTrack after(Machine machine, Delivery delivery, boolean metered, double sinceS, double dtS) {
+        return switch (delivery) {
+            case NOT_GIVING -> new MachineTrack(sinceS, machine.role() == Role.HEATER_STAGE, 0);
+            case GIVING, STUCK_ON -> new MachineTrack(sinceS, false, 0);
+            case OFF, STARTING, UNSEEN -> {
+                double agoS = sinceFailedS + dtS;
+                yield new MachineTrack(sinceS, failed && (metered || agoS < FORGOTTEN_S), failed ? agoS : 0);
+            }
         };
-        return new MachineTrack(sinceS, leftS);
     }
 
-    boolean failed() {
-        return failedLeftS > 0;
+    boolean failedLately() {
+        return failed && sinceFailedS < TRY_AGAIN_S;
     }
 }

@@ -108,7 +108,7 @@ final class GuardSearch {
         }
         RelaySet failed =
                 input.heaterSeen() == Delivery.NOT_GIVING ? was.closed().and(site.heaterStages()) : RelaySet.none();
-        return guard.step(was, decision, judgement, new Deliveries(each, failed, input.inVain()));
+        return guard.step(was, decision, judgement, new Deliveries(each, failed, failed, input.inVain()));
     }
 
     private GuardState cut(GuardState state) {

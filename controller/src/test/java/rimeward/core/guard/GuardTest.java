@@ -192,7 +192,7 @@ class GuardTest {
         step(NONE, 8);
         assertThat(step(DRYER, Beliefs.calm(8), Beliefs.allOff(), 300).closed()).isEqualTo(DRYER);
 
-        Deliveries vain = new Deliveries(Beliefs.allOff().each(), NONE, true);
+        Deliveries vain = new Deliveries(Beliefs.allOff().each(), NONE, NONE, true);
         Guarded rests = step(DRYER, Beliefs.calm(8), vain, 5);
         assertThat(cause(rests, Sites.DRYER)).isEqualTo(Cause.DRYER_RESTS);
         assertThat(step(DRYER, Beliefs.calm(8), Beliefs.allOff(), Guard.DRYER_REST_S - 5)
@@ -220,10 +220,10 @@ class GuardTest {
         state = rested(DRYER);
         Deliveries dryerGives = Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.GIVING);
         Deliveries neither = Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.NOT_GIVING);
-        assertThat(step(STAGE_1, Beliefs.calm(4.6), new Deliveries(dryerGives.each(), STAGES, false), 60)
+        assertThat(step(STAGE_1, Beliefs.calm(4.6), new Deliveries(dryerGives.each(), STAGES, STAGES, false), 60)
                         .closed())
                 .isEqualTo(DRYER);
-        assertThat(step(STAGE_1, Beliefs.calm(4.6), new Deliveries(neither.each(), STAGES, false), 60)
+        assertThat(step(STAGE_1, Beliefs.calm(4.6), new Deliveries(neither.each(), STAGES, STAGES, false), 60)
                         .closed())
                 .isEqualTo(STAGE_1);
     }

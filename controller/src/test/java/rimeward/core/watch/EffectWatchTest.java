@@ -27,7 +27,7 @@ class EffectWatchTest {
     private EffectWatch watch = new EffectWatch(site);
     private JudgeState judgeState = JudgeState.start(site);
     private WatchState state = WatchState.start(site);
-    private Deliveries last = new Deliveries(Collections.nCopies(4, Delivery.OFF), NONE, false);
+    private Deliveries last = new Deliveries(Collections.nCopies(4, Delivery.OFF), NONE, NONE, false);
 
     /** The air as a one-node tunnel in which heat arrives or does not. */
     private double liftK;
@@ -112,16 +112,23 @@ class EffectWatchTest {
     }
 
     @Test
-    void aFailedStageCountsAsFailedForTwoHoursUnlessItIsSeenToGive() {
+    void aFailedStageCountsAsFailedUntilItIsSeenToGive() {
         pass(STAGE_1, 30);
         pass(STAGE_1, 30);
-        assertThat(pass(NONE, 7100).failed()).isEqualTo(STAGE_1);
-        assertThat(pass(NONE, 200).failed()).isEqualTo(NONE);
-
-        pass(STAGE_1, 30);
-        assertThat(pass(STAGE_1, 30).failed()).isEqualTo(STAGE_1);
+        assertThat(pass(NONE, 1700).failedLately()).isEqualTo(STAGE_1);
+        assertThat(pass(NONE, 200).failedLately()).as("worth a try").isEqualTo(NONE);
+        assertThat(pass(NONE, 90_000).failed()).as("but nobody saw it mended").isEqualTo(STAGE_1);
         frames.power(Sites.STAGE_1, Frames.value(990));
         assertThat(pass(STAGE_1, 5).failed()).isEqualTo(NONE);
+    }
+
+    @Test
+    void whereNoMeterCanShowItMendedAFailureIsForgottenAfterTwoHours() {
+        pass(STAGE_1, 30);
+        assertThat(pass(STAGE_1, 30).failed()).isEqualTo(STAGE_1);
+        frames.power(Sites.STAGE_1, Reading.NO_ANSWER);
+        assertThat(pass(NONE, 7100).failed()).isEqualTo(STAGE_1);
+        assertThat(pass(NONE, 200).failed()).isEqualTo(NONE);
     }
 
     @Test
