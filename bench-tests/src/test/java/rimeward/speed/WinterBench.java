@@ -38,10 +38,14 @@ public class WinterBench {
     private final Scenario scenario;
     private final LawChoice law;
 
-    public WinterBench() throws BadInput {
-        Path here = FILE.toFile().exists() ? FILE : Path.of("bench-tests").resolve(FILE);
-        scenario = ScenarioFile.read(here, Overrides.NONE);
-        law = Laws.find("duty");
+    public WinterBench() {
+        try {
+            Path here = FILE.toFile().exists() ? FILE : Path.of("bench-tests").resolve(FILE);
+            scenario = ScenarioFile.read(here, Overrides.NONE);
+            law = Laws.find("duty");
+        } catch (BadInput e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     @Benchmark
