@@ -32,7 +32,7 @@ public final class Invariants {
         if (!now.closed.equals(was)) {
             was = now.closed;
             rest.switched(now, reasons);
-            quiet.switched(now);
+            quiet.switched(now, reasons);
             explain.switched(now, reasons, believed);
         }
         lookAlways(now);

@@ -9,7 +9,6 @@ import rimeward.core.decision.Cause;
 import rimeward.core.decision.Reason;
 import rimeward.site.Machine;
 import rimeward.site.RelaySet;
-import rimeward.site.Role;
 import rimeward.site.Site;
 
 /**
@@ -18,9 +17,6 @@ import rimeward.site.Site;
  */
 final class RestRule {
     private static final long LONG_AGO_S = -1_000_000_000_000L;
-
-    private static final Set<Cause> CUT_A_HEATERS_REST =
-            Set.of(Cause.NO_GAP, Cause.NO_GAP_SOON, Cause.FLOOR_NEAR, Cause.HEAT_LOST, Cause.BLIND_CYCLE);
 
     private static final Set<Cause> CUT_A_RUN = Set.of(
             Cause.TOO_HOT,
@@ -77,7 +73,7 @@ final class RestRule {
         long sinceS = now.epochS - changedEpochS[machine];
         double leastS = starts ? what.minRestS() : what.minOnS();
         boolean allowed = starts
-                ? what.role() == Role.HEATER_STAGE && CUT_A_HEATERS_REST.contains(cause)
+                ? FloorCauses.excuseStart(what, cause)
                 : CUT_A_RUN.contains(cause);
         if (sinceS < leastS && !allowed) {
             log.found(
