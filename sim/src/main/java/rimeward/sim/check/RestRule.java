@@ -72,9 +72,7 @@ final class RestRule {
         boolean starts = now.closed.has(machine);
         long sinceS = now.epochS - changedEpochS[machine];
         double leastS = starts ? what.minRestS() : what.minOnS();
-        boolean allowed = starts
-                ? FloorCauses.excuseStart(what, cause)
-                : CUT_A_RUN.contains(cause);
+        boolean allowed = starts ? FloorCauses.excuseStart(what, cause) : CUT_A_RUN.contains(cause);
         if (sinceS < leastS && !allowed) {
             log.found(
                     now,
