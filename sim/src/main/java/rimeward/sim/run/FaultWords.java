@@ -34,7 +34,7 @@ final class FaultWords {
             case DRYER_TRIP -> "the dryer's protector has tripped";
             case DRYER_ICED -> "the dryer is choked with ice";
             case TANK_FULL -> "the dryer's float is up";
-            case HUMIDISTAT_OPEN -> "the dryer's humidistat has failed open";
+            case HUMIDISTAT_OPEN -> "the dryer's humidistat stays open, as if the air were dry";
             case SENSOR_LOST -> target + " gives no answer";
             case SENSOR_FROZEN -> target + " repeats its last reading";
             case SENSOR_OFFSET -> target + " reads " + signed(fault.magnitude()) + " K wrong";
