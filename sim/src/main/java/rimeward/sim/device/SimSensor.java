@@ -65,7 +65,7 @@ final class SimSensor {
     private double share(double dtS) {
         if (dtS != shareForS) {
             shareForS = dtS;
-            share = dtS / (vices.lagS() + dtS);
+            share = dtS > 0 ? dtS / (vices.lagS() + dtS) : 0; // a second look at one moment shows the same
         }
         return share;
     }

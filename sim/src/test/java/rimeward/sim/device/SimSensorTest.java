@@ -50,6 +50,15 @@ class SimSensorTest {
     }
 
     @Test
+    void aSecondLookAtOneMomentShowsTheSame() {
+        World world = SteadyWorld.with();
+        SimSensors sensors = sensors(world, SensorVices.none());
+        world.advanceTo(600);
+        double firstC = airC(sensors.latch(), BENCH);
+        assertThat(airC(sensors.latch(), BENCH)).isEqualTo(firstC);
+    }
+
+    @Test
     void aSlowSensorComesAfterTheAir() {
         World world = SteadyWorld.with();
         SimSensors quick = sensors(world, SensorVices.none());
