@@ -15,6 +15,9 @@ import rimeward.site.Site;
  * #watch} is a function of its arguments and of the site alone.
  */
 public final class EffectWatch {
+    /** Heat that began less than this ago says nothing in the air yet, s. Own choice. */
+    private static final double FELT_S = 600;
+
     private final Site site;
     private final Machine[] machines; // an array: every tick walks it several times
     private final RelaySet dryer;
@@ -42,32 +45,36 @@ public final class EffectWatch {
         MachineTrack[] tracks = new MachineTrack[machines.length];
         Delivery[] each = new Delivery[tracks.length];
         Reading[] powersW = new Reading[tracks.length];
+        double[] sinceS = new double[tracks.length];
         for (int i = 0; i < each.length; i++) {
             boolean changed = closed.has(i) != was.closed().has(i);
-            double sinceS = was.machines().get(i).sinceChangeS(changed, dtS);
+            sinceS[i] = was.machines().get(i).sinceChangeS(changed, dtS);
             powersW[i] = MeterWatch.believed(machines[i], metersW.get(i));
-            each[i] = MeterWatch.delivery(machines[i], powersW[i], closed.has(i), sinceS);
+            each[i] = MeterWatch.delivery(machines[i], powersW[i], closed.has(i), sinceS[i]);
         }
-        HeatTrace heat = was.heat();
+        double arrivingW = arrivingW(powersW, closed);
+        HeatTrace heat;
+        StuckTrace stuck = StuckTrace.NONE;
         if (judgement.inside() instanceof Inside.Seen seen && !judgement.doorOpen()) {
-            heat = heat.after(seen, arrivingW(powersW, closed), tunnel, dtS);
-            judgeUnseen(each, powersW, heat);
+            heat = was.heat().after(seen, arrivingW, tunnel, dtS);
+            stuck = stuck(was, powersW, closed, heat, tunnel, dtS);
+            judgeUnseen(each, powersW, sinceS, heat, stuck);
+        } else {
+            heat = was.heat().unseen(arrivingW, tunnel, dtS);
         }
         DryTrace drying = was.drying().after(judgement.damp(), dryerRuns(each, closed), dtS);
         RelaySet failed = RelaySet.none();
         RelaySet failedLately = RelaySet.none();
         for (int i = 0; i < each.length; i++) {
-            boolean changed = closed.has(i) != was.closed().has(i);
-            MachineTrack track = was.machines().get(i);
             boolean metered = powersW[i] instanceof Reading.Value;
-            tracks[i] = track.after(machines[i], each[i], metered, track.sinceChangeS(changed, dtS), dtS);
+            tracks[i] = was.machines().get(i).after(machines[i], each[i], metered, sinceS[i], dtS);
             failed = tracks[i].failed() ? failed.with(i) : failed;
             failedLately = tracks[i].failedLately() ? failedLately.with(i) : failedLately;
         }
         boolean inVain = drying.inVain(judgement.damp(), site.targets(), dtS);
         return new Watched(
                 new Deliveries(Arrays.asList(each), failed, failedLately, inVain),
-                new WatchState(closed, Arrays.asList(tracks), heat, drying));
+                new WatchState(closed, Arrays.asList(tracks), heat, stuck, drying));
     }
 
     /** Heat that should be arriving: what meters show, and rated power where there is none, W. */
@@ -85,13 +92,45 @@ public final class EffectWatch {
         return sumW;
     }
 
-    /** Where no meter answers, the air is asked. */
-    private void judgeUnseen(Delivery[] each, Reading[] powersW, HeatTrace heat) {
+    /** More heat explains any warmth; less heat begins a suspicion, unless one has been confirmed. */
+    private StuckTrace stuck(
+            WatchState was, Reading[] powersW, RelaySet closed, HeatTrace heat, TunnelModel tunnel, double dtS) {
+        if (closed.equals(was.closed())) {
+            return was.stuck().after(heat.fastC(), tunnel, dtS);
+        }
+        RelaySet opened = RelaySet.none();
+        double openedW = 0;
+        for (int i = 0; i < machines.length; i++) {
+            if (machines[i].role().isHeatSource()
+                    && closed.has(i)
+                    && !was.closed().has(i)) {
+                return StuckTrace.NONE;
+            }
+            boolean gave = was.closed().has(i) && !was.machines().get(i).failed();
+            if (gave && !closed.has(i) && isUnmeteredHeat(i, powersW)) {
+                opened = opened.with(i);
+                openedW += machines[i].ratedW();
+            }
+        }
+        return opened.isEmpty() || was.stuck().confirmed()
+                ? was.stuck().after(heat.fastC(), tunnel, dtS)
+                : StuckTrace.opened(opened, openedW, heat.fastC(), tunnel);
+    }
+
+    private boolean isUnmeteredHeat(int machine, Reading[] powersW) {
+        return machines[machine].role().isHeatSource() && !(powersW[machine] instanceof Reading.Value);
+    }
+
+    /** Where no meter answers, the air is asked, once a machine has run long enough to show in it. */
+    private void judgeUnseen(Delivery[] each, Reading[] powersW, double[] sinceS, HeatTrace heat, StuckTrace stuck) {
         for (int i = 0; i < each.length; i++) {
-            boolean unmetered = machines[i].role().isHeatSource() && !(powersW[i] instanceof Reading.Value);
-            if (unmetered && each[i] == Delivery.UNSEEN && heat.heatMissing()) {
+            boolean unmetered = isUnmeteredHeat(i, powersW);
+            if (unmetered && each[i] == Delivery.UNSEEN && sinceS[i] >= FELT_S && heat.heatMissing()) {
                 each[i] = Delivery.NOT_GIVING;
-            } else if (unmetered && each[i] == Delivery.OFF && heat.heatStays()) {
+            } else if (unmetered
+                    && each[i] == Delivery.OFF
+                    && stuck.confirmed()
+                    && stuck.suspects().has(i)) {
                 each[i] = Delivery.STUCK_ON;
             }
         }

@@ -10,13 +10,17 @@ import rimeward.site.Site;
  *
  * @param closed relays at the last tick
  * @param machines one for each machine
+ * @param heat heat by its effect
+ * @param stuck heat that stays after its relay has opened
  */
-public record WatchState(RelaySet closed, List<MachineTrack> machines, HeatTrace heat, DryTrace drying) {
+public record WatchState(
+        RelaySet closed, List<MachineTrack> machines, HeatTrace heat, StuckTrace stuck, DryTrace drying) {
     public static WatchState start(Site site) {
         return new WatchState(
                 RelaySet.none(),
                 Collections.nCopies(site.machines().size(), MachineTrack.START),
                 HeatTrace.START,
+                StuckTrace.NONE,
                 DryTrace.IDLE);
     }
 }

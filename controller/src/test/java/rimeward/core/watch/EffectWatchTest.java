@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rimeward.core.judgement.Judge;
 import rimeward.core.judgement.JudgeState;
 import rimeward.core.judgement.Judged;
@@ -176,12 +178,51 @@ class EffectWatchTest {
     }
 
     @Test
+    void withoutAMeterABlownFuseIsMissedThoughTheDryerHasBeenCalledMeanwhile() {
+        unmetered();
+        run(NONE, 0, 60);
+        run(STAGE_1, 1000, 120);
+        run(STAGE_1.with(Sites.STAGE_2), 0, 3);
+        run(STAGE_1.with(Sites.STAGE_2).or(DRYER), 600, 30);
+        assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.NOT_GIVING);
+    }
+
+    @Test
+    void withoutAMeterAnIdleDryerIsNotHeldAgainstTheHeater() {
+        unmetered();
+        run(NONE, 0, 60);
+        run(DRYER, 0, 25);
+        assertThat(last.of(Sites.DRYER)).as("its humidistat is satisfied").isEqualTo(Delivery.NOT_GIVING);
+        for (int minute = 0; minute < 60; minute++) {
+            run(STAGE_1.or(DRYER), 1000, 1);
+            assertThat(last.failed()).as("minute %d", minute).isEqualTo(NONE);
+        }
+    }
+
+    @Test
     void withoutAMeterHeatThatStaysAfterSwitchingOffIsSuspected() {
         unmetered();
         run(NONE, 0, 60);
         run(STAGE_1, 1000, 40);
-        run(NONE, 1000, 40);
+        run(NONE, 1000, 100);
         assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.STUCK_ON);
+        assertThat(last.of(Sites.STAGE_2)).as("it never ran").isEqualTo(Delivery.OFF);
+        assertThat(last.of(Sites.DRYER)).isEqualTo(Delivery.OFF);
+        run(NONE, 0, 40);
+        assertThat(last.of(Sites.STAGE_1)).as("it has let go after all").isEqualTo(Delivery.OFF);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 3, 6, 9, 14})
+    void withoutAMeterTheMorningSunIsNoWeldedRelay(double risesKPerH) {
+        unmetered();
+        run(NONE, 0, 60);
+        run(STAGE_1, 1000, 40);
+        for (int minute = 0; minute < 240; minute++) {
+            driftK += risesKPerH / 60 * StrictMath.max(0, 1 - minute / 200.0); // slower towards noon
+            run(NONE, 0, 1);
+            assertThat(last.of(Sites.STAGE_1)).as("minute %d", minute).isEqualTo(Delivery.OFF);
+        }
     }
 
     @Test
@@ -199,6 +240,22 @@ class EffectWatchTest {
         frames.door(Signal.ON);
         run(STAGE_1, 0, 30);
         assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.UNSEEN);
+    }
+
+    @Test
+    void theColdThatAnOpenDoorLeavesBehindIsNoMissingHeat() {
+        unmetered();
+        run(NONE, 0, 60);
+        run(STAGE_1, 1000, 40);
+        frames.door(Signal.ON);
+        driftK -= 6;
+        run(STAGE_1, 1000, 20);
+        frames.door(Signal.OFF);
+        for (int minute = 0; minute < 30; minute++) {
+            driftK += 0.2;
+            run(STAGE_1, 1000, 1);
+            assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.UNSEEN);
+        }
     }
 
     @Test
