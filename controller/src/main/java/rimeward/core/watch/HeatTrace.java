@@ -35,8 +35,8 @@ record HeatTrace(
     static final double SENSOR_PER_S = 1 / 150.0;
     private static final double FAST_PER_S = 1 / 120.0;
 
-    /** Weather moves the base no faster than this, K/s: 3 K an hour, in which a blown fuse takes minutes. Own choice. */
-    private static final double WEATHER_K_PER_S = 3 / 3600.0;
+    /** Weather moves the base no faster than this, K/s: 2 K an hour, in which a blown fuse takes minutes. Own choice. */
+    private static final double WEATHER_K_PER_S = 2 / 3600.0;
 
     /** Less lift than this is lost in the weather, K. */
     private static final double LEAST_LIFT_K = 1.0;
