@@ -1,7 +1,7 @@
 package rimeward.sim.scenario;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import rimeward.adapter.config.BadSettings;
@@ -10,16 +10,12 @@ import rimeward.adapter.config.Kinds;
 import rimeward.adapter.config.SiteSettings;
 import rimeward.adapter.config.TableReader;
 import rimeward.adapter.config.TomlTree;
-import rimeward.sim.device.SensorVices;
 import rimeward.sim.fault.Fault;
 import rimeward.sim.fault.FaultPlan;
-import rimeward.sim.physics.StartState;
-import rimeward.sim.physics.TunnelParameters;
 import rimeward.sim.weather.ForecastModel;
 import rimeward.sim.weather.Span;
 import rimeward.sim.weather.WeatherFileException;
 import rimeward.sim.weather.WeatherSeries;
-import rimeward.sim.world.GrowerRounds;
 import rimeward.site.Site;
 
 /**
@@ -58,67 +54,71 @@ public final class ScenarioFile {
         String description = top.get("description", Kinds.text());
         String law = top.get("law", Kinds.text(), "duty");
         List<String> against = top.has("against") ? top.list("against", Kinds.text()) : List.of();
-        int seed = top.get("seed", Kinds.whole(0, Integer.MAX_VALUE), 1);
+        long seed = seed();
         Clock stated = Clock.read(top.table("time"));
-        Optional<WeatherChoice> choice = WeatherSettings.read(top.table("weather"), folder, seed(seed));
-        TableReader forecastTable = top.optionalTable("forecast");
-        double biasK = forecastTable.get("bias_K", Kinds.number(-10, 10), 0.0);
-        double spreadK = forecastTable.get("spread_K", Kinds.number(0, 10), 0.0);
+        Optional<WeatherChoice> choice = WeatherSettings.read(top.table("weather"), folder, seed);
+        ForecastModel forecast = forecast(top.optionalTable("forecast"), seed);
         Gates gates = gates();
         Optional<Site> site = site();
-        TableReader truth = top.optionalTable("truth");
-        Optional<TunnelParameters> tunnel = TunnelTruth.read(truth);
-        Optional<StartState> start = TunnelTruth.start(truth);
-        if (site.isEmpty()) {
-            top.has("fault"); // known, but cannot be read without the site's names
-            List.of("heater", "dryer", "vent_fan", "sensor").forEach(truth::has);
-        }
-        Optional<MachineTruth.Dials> machines = site.flatMap(plates -> MachineTruth.read(truth, plates));
-        boolean doorContact = truth.get("door_contact", Kinds.yesNo(), false);
-        List<SensorVices> vices = site.flatMap(plates -> tunnel.map(real -> SensorTruth.read(truth, plates, real)))
-                .orElse(List.of());
-        TableReader roundsTable = truth.optionalTable("rounds");
-        Optional<Times.Moment> first = roundsTable.find("first", Times.moment());
-        Optional<Duration> every = roundsTable.find("every", Kinds.duration());
+        Optional<Truth> read = Truth.read(top.optionalTable("truth"), site);
         Optional<WeatherSeries> other = otherWeather(choice);
-        Clock clock = other.isPresent() ? stated.with(asked, other.get()) : stated.with(asked);
-        List<Fault> plan = site.map(plates -> new FaultSettings(clock.start(), plates).read(top))
-                .orElse(List.of());
+        Clock clock = clock(stated, other);
+        FaultPlan plan = faultPlan(site, clock);
         faults.throwIfAny();
+        Truth truth = read.orElseThrow();
         return new Scenario(
                 id(),
                 title,
                 description,
                 site.orElseThrow(),
-                tunnel.orElseThrow(),
-                machines.orElseThrow().backstop(),
-                machines.orElseThrow().byHand(),
-                vices,
-                doorContact,
-                start.orElseThrow(),
+                truth.tunnel(),
+                truth.machines().backstop(),
+                truth.machines().byHand(),
+                truth.sensors(),
+                truth.doorContact(),
+                truth.start(),
                 other.isPresent() ? other.get() : choice.orElseThrow().of(clock.span()),
-                new ForecastModel(biasK, spreadK, seed(seed)),
+                forecast,
                 clock.startEpochS(),
                 clock.lengthS(),
                 clock.tickS(),
                 clock.traceEveryS(),
-                seed(seed),
+                seed,
                 clock.offset(),
-                new FaultPlan(plan),
-                rounds(first, every, clock),
+                plan,
+                truth.rounds().from(clock.start()),
                 law,
                 against,
                 gates);
     }
 
-    /** Nobody empties the tank unless the scenario says when. */
-    private static GrowerRounds rounds(Optional<Times.Moment> first, Optional<Duration> every, Clock clock) {
-        if (first.isEmpty()) {
-            return GrowerRounds.none();
+    private long seed() {
+        int stated = top.get("seed", Kinds.whole(0, Integer.MAX_VALUE), 1);
+        Long other = asked.seed();
+        return other == null ? stated : other;
+    }
+
+    private static ForecastModel forecast(TableReader table, long seed) {
+        double biasK = table.get("bias_K", Kinds.number(-10, 10), 0.0);
+        double spreadK = table.get("spread_K", Kinds.number(0, 10), 0.0);
+        return new ForecastModel(biasK, spreadK, seed);
+    }
+
+    /** What the command line asks counts only where the file is sound: its faults come first. */
+    private Clock clock(Clock stated, Optional<WeatherSeries> other) throws BadInput {
+        if (!top.isSound()) {
+            return stated;
         }
-        double firstS = (double) Math.max(0, first.get().afterStartS(clock.start()));
-        double everyS = every.map(length -> (double) length.toSeconds()).orElse(Double.POSITIVE_INFINITY);
-        return new GrowerRounds(firstS, Math.max(1, everyS));
+        return other.isPresent() ? stated.with(asked, other.get()) : stated.with(asked);
+    }
+
+    private FaultPlan faultPlan(Optional<Site> site, Clock clock) {
+        if (site.isEmpty()) {
+            top.has("fault"); // known, but cannot be read without the site's names
+            return FaultPlan.none();
+        }
+        List<Fault> read = new FaultSettings(clock.start(), site.get()).read(top);
+        return new FaultPlan(read);
     }
 
     private String id() {
@@ -126,29 +126,35 @@ public final class ScenarioFile {
         return name.endsWith(".toml") ? name.substring(0, name.length() - ".toml".length()) : name;
     }
 
-    private long seed(long stated) {
-        Long other = asked.seed();
-        return other == null ? stated : other;
-    }
-
     /** The settings file with the scenario's {@code [settings]} laid over it. */
     private Optional<Site> site() {
-        String settings = top.get("settings_file", Kinds.text());
+        Optional<Path> settings = named("settings_file", top.get("settings_file", Kinds.text()));
         Optional<TomlTree> overlay = top.subtree("settings");
-        if (!top.isSound()) {
+        if (settings.isEmpty()) {
             return Optional.empty();
         }
-        TomlTree tree = TomlTree.read(folder.resolve(settings));
+        TomlTree tree = TomlTree.read(settings.get());
         return SiteSettings.read(overlay.map(tree::with).orElse(tree), faults);
     }
 
     /** A file of gates, and the scenario's own over it. */
     private Gates gates() {
-        Optional<String> gatesFile = top.find("gates_file", Kinds.text());
         Gates own = Gates.read(top.optionalTable("gates"));
-        return top.isSound() && gatesFile.isPresent()
-                ? Gates.read(folder.resolve(gatesFile.get())).with(own)
-                : own;
+        Optional<Path> shared = top.find("gates_file", Kinds.text()).flatMap(name -> named("gates_file", name));
+        return shared.isPresent() ? Gates.read(shared.get()).with(own) : own;
+    }
+
+    /** A file that a key names, relative to the scenario's folder; none, with a fault, if it is not there. */
+    private Optional<Path> named(String key, String name) {
+        if (!top.has(key)) {
+            return Optional.empty();
+        }
+        Path path = folder.resolve(name);
+        if (!Files.isRegularFile(path)) {
+            top.fault(key, "names a file that is not there: " + path, "check the path; it is relative to the scenario");
+            return Optional.empty();
+        }
+        return Optional.of(path);
     }
 
     private Optional<WeatherSeries> otherWeather(Optional<WeatherChoice> choice) throws WeatherFileException {
