@@ -71,7 +71,7 @@ public final class Trace {
         return powersW[machine][row];
     }
 
-    /** Relays as commanded. */
+    /** Relays as commanded, or as they fell without a controller. */
     public RelaySet closed(int row) {
         return RelaySet.of(closed[row]);
     }

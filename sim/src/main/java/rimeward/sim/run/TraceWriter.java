@@ -51,7 +51,7 @@ final class TraceWriter {
     /** Without a controller. */
     void beginDark(Facts now) {
         if (isDue(now)) {
-            write(now, RelaySet.none());
+            write(now, now.closed);
         }
     }
 
