@@ -6,7 +6,6 @@ import rimeward.core.Outcome;
 import rimeward.core.guard.Holder;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Trust;
-import rimeward.core.judgement.Verdict;
 import rimeward.core.watch.Delivery;
 import rimeward.site.Site;
 
@@ -58,8 +57,8 @@ public final class AlertBoard {
             changes.look(
                     sensors.get(i),
                     !full
-                            && (doubted(outcome.judgement().airVerdicts().get(i))
-                                    || doubted(outcome.judgement().rhVerdicts().get(i))));
+                            && (outcome.judgement().airVerdicts().get(i).isDoubted()
+                                    || outcome.judgement().rhVerdicts().get(i).isDoubted()));
         }
         for (int i = 0; i < weak.size(); i++) {
             changes.look(weak.get(i), outcome.deliveries().failed().has(i)); // resting, it is not mended yet
@@ -71,10 +70,6 @@ public final class AlertBoard {
     private boolean belowFloor(Outcome outcome) {
         double limitC = site.floorC() + (floor.isRaised() ? CLEAR_OF_FLOOR_K : 0);
         return outcome.judgement().inside() instanceof Inside.Seen seen && seen.coldestC() < limitC;
-    }
-
-    private static boolean doubted(Verdict verdict) {
-        return verdict != Verdict.TRUSTED && verdict != Verdict.NOT_FITTED;
     }
 
     /** One tick's look at every slot. */

@@ -10,10 +10,8 @@ import rimeward.core.decision.LawState;
 import rimeward.core.decision.Reason;
 import rimeward.core.decision.Situation;
 import rimeward.core.guard.Guard;
-import rimeward.core.guard.GuardState;
 import rimeward.core.guard.Guarded;
 import rimeward.core.judgement.Judge;
-import rimeward.core.judgement.JudgeState;
 import rimeward.core.judgement.Judged;
 import rimeward.core.judgement.Judgement;
 import rimeward.core.judgement.Outside;
@@ -21,7 +19,6 @@ import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
 import rimeward.core.tunnel.TunnelModel;
 import rimeward.core.watch.EffectWatch;
-import rimeward.core.watch.WatchState;
 import rimeward.core.watch.Watched;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
@@ -55,13 +52,7 @@ public final class ControlCycle implements ControlStep {
 
     @Override
     public ControlState start() {
-        return new ControlState(
-                Pulse.start(),
-                JudgeState.start(site),
-                WatchState.start(site),
-                law.start(site),
-                GuardState.start(site),
-                site.floorC() - UNKNOWN_OUTSIDE_K);
+        return ControlState.start(site, law, site.floorC() - UNKNOWN_OUTSIDE_K);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package rimeward.core;
 
+import rimeward.core.decision.ControlLaw;
 import rimeward.core.decision.LawState;
 import rimeward.core.guard.GuardState;
 import rimeward.core.judgement.JudgeState;
@@ -15,8 +16,19 @@ import rimeward.site.Site;
 public record ControlState(
         Pulse pulse, JudgeState judge, WatchState watch, LawState law, GuardState guard, double assumedOutsideC) {
 
+    /** Before the first tick, with nothing known of the past. */
+    public static ControlState start(Site site, ControlLaw law, double assumedOutsideC) {
+        return new ControlState(
+                Pulse.start(),
+                JudgeState.start(site),
+                WatchState.start(site),
+                law.start(site),
+                GuardState.start(site),
+                assumedOutsideC);
+    }
+
     /** After a power cut: every relay fell open, and what the sensors said before it is too old to compare with. */
-    ControlState afterOutage(Site site) {
+    public ControlState afterOutage(Site site) {
         return new ControlState(
                 pulse, JudgeState.start(site), WatchState.start(site), law, guard.withAllOpen(), assumedOutsideC);
     }

@@ -52,7 +52,7 @@ public final class Judge {
                 tracks[i] = was.air().get(i).seen(airC, othersC, limits.rateKPerMin(), beat);
                 verdicts[i] = overTime(tracks[i], limits, othersC);
             } else {
-                tracks[i] = AirTrack.START; // it must prove itself again when it returns
+                tracks[i] = AirTrack.START; // what it said before is too old to compare with
             }
         }
         amongNeighbours(verdicts, tracks);
@@ -186,15 +186,11 @@ public final class Judge {
             return Trust.BLIND;
         }
         for (int i = 0; i < verdicts.length; i++) {
-            if (doubted(verdicts[i]) || doubted(rhVerdicts[i])) {
+            if (verdicts[i].isDoubted() || rhVerdicts[i].isDoubted()) {
                 return Trust.REDUCED;
             }
         }
         return Trust.FULL;
-    }
-
-    private static boolean doubted(Verdict verdict) {
-        return verdict != Verdict.TRUSTED && verdict != Verdict.NOT_FITTED;
     }
 
     private boolean isInside(int sensor) {

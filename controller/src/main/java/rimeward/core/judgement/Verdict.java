@@ -25,6 +25,11 @@ public enum Verdict {
         return trusted;
     }
 
+    /** Whether a person should look at it: a reading was due, and it is not simply sound. */
+    public boolean isDoubted() {
+        return this != TRUSTED && this != NOT_FITTED;
+    }
+
     /** Goes after the sensor's name: "cold-corner has not reported for too long". */
     public String says() {
         return says;

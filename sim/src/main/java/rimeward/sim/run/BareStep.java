@@ -3,7 +3,6 @@ package rimeward.sim.run;
 import rimeward.core.ControlState;
 import rimeward.core.ControlStep;
 import rimeward.core.Outcome;
-import rimeward.core.Pulse;
 import rimeward.core.Stepped;
 import rimeward.core.decision.ControlLaw;
 import rimeward.core.decision.Decision;
@@ -14,7 +13,6 @@ import rimeward.core.guard.Guarded;
 import rimeward.core.guard.Holder;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Judge;
-import rimeward.core.judgement.JudgeState;
 import rimeward.core.judgement.Judged;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
@@ -22,7 +20,6 @@ import rimeward.core.tunnel.TunnelModel;
 import rimeward.core.watch.Deliveries;
 import rimeward.core.watch.Delivery;
 import rimeward.core.watch.EffectWatch;
-import rimeward.core.watch.WatchState;
 import rimeward.core.watch.Watched;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
@@ -48,20 +45,14 @@ final class BareStep implements ControlStep {
 
     @Override
     public ControlState start() {
-        return new ControlState(
-                Pulse.start(),
-                JudgeState.start(site),
-                WatchState.start(site),
-                law.start(site),
-                GuardState.start(site),
-                0);
+        return ControlState.start(site, law, 0);
     }
 
     @Override
     public Stepped step(ControlState before, Frame frame, Outlook outlook) {
         double dtS = before.pulse().sinceS(frame.tick());
         double outageS = before.pulse().outageS(frame.tick());
-        ControlState was = outageS > 0 ? afterOutage(before) : before;
+        ControlState was = outageS > 0 ? before.afterOutage(site) : before;
         Judged judged = judge.judge(was.judge(), frame, dtS);
         RelaySet closed = was.guard().closed();
         double watchedS = outageS > 0 ? 0 : dtS;
@@ -74,16 +65,6 @@ final class BareStep implements ControlStep {
                 before.pulse().after(frame.tick()), judged.next(), watched.next(), decision.next(), done.next(), 0);
         return new Stepped(
                 new Outcome(frame, outageS, judged.judgement(), watched.deliveries(), outlook, decision, done), next);
-    }
-
-    private ControlState afterOutage(ControlState was) {
-        return new ControlState(
-                was.pulse(),
-                JudgeState.start(site),
-                WatchState.start(site),
-                was.law(),
-                was.guard().withAllOpen(),
-                0);
     }
 
     private Guarded asWished(GuardState was, Decision decision, Situation now) {

@@ -35,11 +35,6 @@ public enum Gate {
         return name().toLowerCase(Locale.ROOT).replaceAll("_c$", "_C").replaceAll("_kwh$", "_kWh");
     }
 
-    /** Whether the limit is an upper one. */
-    public boolean isUpper() {
-        return upper;
-    }
-
     public boolean passes(double measured, double limit) {
         return upper ? measured <= limit : measured >= limit;
     }
