@@ -38,6 +38,29 @@ public final class AlertBoard {
         });
     }
 
+    /** As it stood before a restart, which happened at this monotonic time, ms; what the site no longer has is forgotten. */
+    public void resume(List<AlertSlot> saved, long elapsedMs) {
+        lastMs = elapsedMs;
+        for (Slot slot : slots()) {
+            saved.stream()
+                    .filter(s -> s.kind() == slot.kind && s.subject().equals(slot.subject))
+                    .forEach(slot::resume);
+        }
+    }
+
+    /** What must survive a restart. */
+    public List<AlertSlot> saved() {
+        return slots().stream().filter(Slot::isStirred).map(Slot::saved).toList();
+    }
+
+    private List<Slot> slots() {
+        List<Slot> all = new ArrayList<>(List.of(floor, barred, blind, notDrying, tank));
+        all.addAll(sensors);
+        all.addAll(weak);
+        all.addAll(stuck);
+        return all;
+    }
+
     /** What was raised or cleared by this outcome, mostly nothing. */
     public List<Alert> after(Outcome outcome) {
         double dtS = (outcome.frame().tick().elapsedMs() - lastMs) / 1000.0;

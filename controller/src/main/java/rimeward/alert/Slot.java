@@ -34,6 +34,21 @@ final class Slot {
         return true;
     }
 
+    /** As it stood before a restart. */
+    void resume(AlertSlot saved) {
+        raised = saved.raised();
+        lastedS = saved.lastedS();
+    }
+
+    /** Whether there is anything to remember. */
+    boolean isStirred() {
+        return raised || lastedS > 0;
+    }
+
+    AlertSlot saved() {
+        return new AlertSlot(kind, subject, raised, lastedS);
+    }
+
     boolean isRaised() {
         return raised;
     }

@@ -1,9 +1,11 @@
 package rimeward.port;
 
-import rimeward.core.Outcome;
+import java.util.List;
+import rimeward.alert.Alert;
+import rimeward.core.Stepped;
 
 /** Where outcomes go for the record. */
 public interface Journal {
-    /** Takes one tick. Never blocks and never throws. */
-    void record(Outcome outcome);
+    /** Takes one tick and what the grower is told because of it. Never blocks and never throws. */
+    void record(Stepped stepped, List<Alert> alerts);
 }

@@ -1,5 +1,6 @@
 package rimeward.service;
 
+import java.util.List;
 import java.util.Optional;
 import rimeward.alert.Alert;
 import rimeward.alert.AlertBoard;
@@ -27,6 +28,7 @@ public final class ControlLoop {
     private final ForecastSource forecasts;
     private final Relays relays;
     private final Journal journal;
+    private final StateKeeper keeper;
     private final Courier courier;
 
     public ControlLoop(
@@ -37,6 +39,7 @@ public final class ControlLoop {
             ForecastSource forecasts,
             Relays relays,
             Journal journal,
+            StateKeeper keeper,
             Courier courier) {
         this.control = control;
         this.board = board;
@@ -45,18 +48,26 @@ public final class ControlLoop {
         this.forecasts = forecasts;
         this.relays = relays;
         this.journal = journal;
+        this.keeper = keeper;
         this.courier = courier;
     }
 
     /** Runs until there are no more ticks. */
     public void run() {
-        ControlState state = control.start();
+        run(control.start());
+    }
+
+    /** The same from a state that was saved. */
+    public void run(ControlState from) {
+        ControlState state = from;
         for (Optional<Tick> tick = ticker.next(); tick.isPresent(); tick = ticker.next()) {
             Frame frame = new Frame(tick.get(), sensors.latch());
             Stepped stepped = control.step(state, frame, forecasts.latest(tick.get()));
             relays.close(stepped.outcome().guarded().closed());
-            journal.record(stepped.outcome());
-            for (Alert alert : board.after(stepped.outcome())) {
+            List<Alert> alerts = board.after(stepped.outcome());
+            journal.record(stepped, alerts);
+            keeper.after(stepped, board, !alerts.isEmpty());
+            for (Alert alert : alerts) {
                 courier.tell(alert);
             }
             state = stepped.next();

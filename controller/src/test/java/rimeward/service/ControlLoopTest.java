@@ -43,7 +43,9 @@ class ControlLoopTest {
                             log.add("relays");
                             commands.add(set);
                         },
-                        outcome -> log.add("record " + outcome.frame().tick().number()),
+                        (stepped, alerts) -> log.add(
+                                "record " + stepped.outcome().frame().tick().number()),
+                        StateKeeper.forgetful(),
                         alert -> log.add("tell"))
                 .run();
     }

@@ -14,6 +14,16 @@ public interface ControlLaw {
     /** The state before the first tick. */
     LawState start(Site site);
 
+    /** What must survive a restart, in one line; a law that remembers nothing across a restart leaves this as it is. */
+    default String remembered(LawState state) {
+        return "";
+    }
+
+    /** The state after a restart, from what {@link #remembered} said. */
+    default LawState resume(Site site, String remembered) {
+        return start(site);
+    }
+
     /** One tick. {@code state} is what this law returned the tick before. */
     Decision decide(Situation now, LawState state);
 }

@@ -36,6 +36,16 @@ public final class DutyLaw implements ControlLaw {
     }
 
     @Override
+    public String remembered(LawState state) {
+        return ((DutyState) state).toText();
+    }
+
+    @Override
+    public LawState resume(Site site, String remembered) {
+        return DutyState.parse(remembered);
+    }
+
+    @Override
     public Decision decide(Situation now, LawState state) {
         DutyState was = (DutyState) state;
         if (!(now.judgement().inside() instanceof Inside.Seen inside)) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rimeward.alert.Alert;
 import rimeward.core.Outcome;
+import rimeward.core.Stepped;
 import rimeward.port.Courier;
 import rimeward.port.Journal;
 import rimeward.sim.check.Facts;
@@ -48,7 +49,8 @@ final class Recorder implements Journal, Courier, VirtualTicker.Passing {
     }
 
     @Override
-    public void record(Outcome outcome) {
+    public void record(Stepped stepped, List<Alert> told) {
+        Outcome outcome = stepped.outcome();
         failState.commanded(outcome.guarded().closed());
         observer.begin(outcome.guarded().closed());
         sums.begin(facts, observer.coldestBench(), tickS);

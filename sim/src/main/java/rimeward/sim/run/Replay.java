@@ -8,6 +8,7 @@ import rimeward.port.ForecastSource;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.service.ControlLoop;
+import rimeward.service.StateKeeper;
 import rimeward.sim.device.SimRelays;
 import rimeward.sim.device.SimSensors;
 import rimeward.sim.scenario.Gates;
@@ -51,6 +52,7 @@ public final class Replay {
                             forecasts,
                             relays,
                             recorder,
+                            StateKeeper.forgetful(),
                             recorder)
                     .run();
         }

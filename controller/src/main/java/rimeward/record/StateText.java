@@ -1,0 +1,180 @@
+package rimeward.record;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.zip.CRC32;
+import rimeward.alert.AlertKind;
+import rimeward.alert.AlertSlot;
+import rimeward.core.Pulse;
+import rimeward.core.guard.GuardState;
+import rimeward.core.guard.MachineClock;
+import rimeward.core.reading.WallTime;
+import rimeward.site.RelaySet;
+
+/** The saved state as text: a line for each thing, the first with the version, the last with a checksum of all before it. */
+final class StateText {
+    private static final String VERSION = "rimeward-state 1";
+    private static final String SUM = "sum ";
+
+    private StateText() {}
+
+    static String write(SavedState state) {
+        GuardState guard = state.guard();
+        StringBuilder text = new StringBuilder(VERSION).append('\n');
+        line(text, "boot", state.boot());
+        line(text, "wall", state.wall().epochMs(), state.wall().trusted());
+        line(text, "pulse", state.pulse().elapsedMs(), state.pulse().usualS());
+        for (int i = 0; i < state.machines().size(); i++) {
+            MachineClock clock = guard.clocks().get(i);
+            line(
+                    text,
+                    "machine",
+                    state.machines().get(i),
+                    guard.closed().has(i),
+                    clock.sinceSwitchS(),
+                    clock.sinceStartS());
+        }
+        line(
+                text,
+                "guard",
+                guard.needed(),
+                guard.hot(),
+                guard.dryerTooCold(),
+                guard.dryerRestLeftS(),
+                guard.sinceAnyStartS(),
+                guard.blindPhaseS());
+        line(text, "law", state.law(), state.lawMemory());
+        line(text, "outside", state.assumedOutsideC());
+        line(text, "outage", state.lastOutageS());
+        for (AlertSlot slot : state.alerts()) {
+            line(text, "alert", slot.kind(), slot.subject(), slot.raised(), slot.lastedS());
+        }
+        return text + SUM + sum(text.toString()) + "\n";
+    }
+
+    private static void line(StringBuilder text, String key, Object... values) {
+        text.append(key);
+        for (Object value : values) {
+            text.append(' ').append(value);
+        }
+        text.append('\n');
+    }
+
+    static SavedState read(String text) {
+        int end = text.lastIndexOf(SUM);
+        if (end <= 0 || text.charAt(end - 1) != '\n') {
+            throw new DamagedState("its end is missing");
+        }
+        String body = text.substring(0, end);
+        if (!text.substring(end + SUM.length()).equals(sum(body) + "\n")) {
+            throw new DamagedState("its checksum does not fit");
+        }
+        if (!body.startsWith(VERSION + "\n")) {
+            throw new DamagedState("its version is not \"" + VERSION + "\"");
+        }
+        try {
+            return new Reader(body.split("\n")).read();
+        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+            throw new DamagedState("a line cannot be read (" + e.getMessage() + ")");
+        }
+    }
+
+    private static String sum(String body) {
+        CRC32 crc = new CRC32();
+        crc.update(body.getBytes(UTF_8));
+        return Long.toHexString(crc.getValue());
+    }
+
+    /** Takes the lines in the order in which they were written. */
+    private static final class Reader {
+        private final String[] lines;
+        private int next = 1;
+
+        Reader(String[] lines) {
+            this.lines = lines;
+        }
+
+        SavedState read() {
+            String boot = rest("boot");
+            String[] wall = parts("wall");
+            String[] pulse = parts("pulse");
+            List<String> machines = new ArrayList<>();
+            List<MachineClock> clocks = new ArrayList<>();
+            RelaySet closed = RelaySet.none();
+            while (at("machine")) {
+                String[] machine = parts("machine");
+                closed = flag(machine[1]) ? closed.with(machines.size()) : closed;
+                machines.add(machine[0]);
+                clocks.add(new MachineClock(number(machine[2]), number(machine[3])));
+            }
+            String[] guard = parts("guard");
+            String[] law = rest("law").split(" ", 2);
+            double outsideC = number(rest("outside"));
+            double outageS = number(rest("outage"));
+            return new SavedState(
+                    boot,
+                    new WallTime(Long.parseLong(wall[0]), flag(wall[1])),
+                    new Pulse(Long.parseLong(pulse[0]), number(pulse[1])),
+                    machines,
+                    new GuardState(
+                            closed,
+                            clocks,
+                            flag(guard[0]),
+                            flag(guard[1]),
+                            flag(guard[2]),
+                            number(guard[3]),
+                            number(guard[4]),
+                            number(guard[5])),
+                    law[0],
+                    law[1],
+                    outsideC,
+                    outageS,
+                    alerts());
+        }
+
+        private List<AlertSlot> alerts() {
+            List<AlertSlot> alerts = new ArrayList<>();
+            while (at("alert")) {
+                String[] slot = parts("alert");
+                alerts.add(new AlertSlot(AlertKind.valueOf(slot[0]), slot[1], flag(slot[2]), number(slot[3])));
+            }
+            if (next != lines.length) {
+                throw new IllegalArgumentException("\"" + lines[next] + "\"");
+            }
+            return alerts;
+        }
+
+        private boolean at(String key) {
+            return next < lines.length && lines[next].startsWith(key + " ");
+        }
+
+        private String rest(String key) {
+            if (!at(key)) {
+                throw new IllegalArgumentException("no \"" + key + "\"");
+            }
+            return lines[next++].substring(key.length() + 1);
+        }
+
+        private String[] parts(String key) {
+            return rest(key).split(" ", -1);
+        }
+
+        private static boolean flag(String word) {
+            return switch (word) {
+                case "true" -> true;
+                case "false" -> false;
+                default -> throw new IllegalArgumentException("\"" + word + "\"");
+            };
+        }
+
+        private static double number(String word) {
+            double number = Double.parseDouble(word);
+            if (!Double.isFinite(number)) {
+                throw new IllegalArgumentException("\"" + word + "\"");
+            }
+            return number;
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package rimeward.service;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rimeward.alert.AlertBoard;
+import rimeward.core.ControlState;
+import rimeward.core.ControlStep;
+import rimeward.core.Stepped;
+import rimeward.core.decision.ControlLaw;
+import rimeward.port.Keep;
+import rimeward.record.SavedState;
+import rimeward.site.Machine;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+/**
+ * Hands control's state over to be kept whenever a relay changed or something was told, and once a minute, so that little is
+ * forgotten however the service ends. For the loop's thread.
+ */
+public final class StateKeeper {
+    /** Rest times may be this much out after a power cut. Own choice. */
+    private static final long EVERY_MS = 60_000;
+
+    private final @Nullable Output output;
+    private RelaySet closed = RelaySet.none();
+    private long keptMs = Long.MIN_VALUE / 2;
+    private double lastOutageS;
+
+    private record Output(Site site, ControlLaw law, String boot, Keep keep) {}
+
+    private StateKeeper(@Nullable Output output, double lastOutageS) {
+        this.output = output;
+        this.lastOutageS = lastOutageS;
+    }
+
+    /** Nothing outlives the loop: replays begin anew. */
+    public static StateKeeper forgetful() {
+        return new StateKeeper(null, 0);
+    }
+
+    /**
+     * For a service that may be cut off at any moment.
+     *
+     * @param boot names the machine's run since it was switched on
+     * @param lastOutageS as it was saved, s; 0 before the first
+     */
+    public static StateKeeper of(Site site, ControlLaw law, String boot, double lastOutageS, Keep keep) {
+        return new StateKeeper(new Output(site, law, boot, keep), lastOutageS);
+    }
+
+    /** After a tick. */
+    void after(Stepped stepped, AlertBoard board, boolean told) {
+        if (output == null) {
+            return;
+        }
+        double outageS = stepped.outcome().outageS();
+        lastOutageS = outageS > 0 ? outageS : lastOutageS;
+        RelaySet nowClosed = stepped.outcome().guarded().closed();
+        long nowMs = stepped.outcome().frame().tick().elapsedMs();
+        if (told || !nowClosed.equals(closed) || nowMs - keptMs >= EVERY_MS) {
+            closed = nowClosed;
+            keptMs = nowMs;
+            output.keep().keep(state(output, stepped, board));
+        }
+    }
+
+    private SavedState state(Output to, Stepped stepped, AlertBoard board) {
+        ControlState next = stepped.next();
+        return new SavedState(
+                to.boot(),
+                stepped.outcome().frame().tick().wall(),
+                next.pulse(),
+                to.site().machines().stream().map(Machine::id).toList(),
+                next.guard(),
+                to.law().name(),
+                to.law().remembered(next.law()),
+                next.assumedOutsideC(),
+                lastOutageS,
+                board.saved());
+    }
+
+    /** Control as it stood, every relay having fallen open since; afresh where the machines are other ones. */
+    public static ControlState restored(SavedState saved, Site site, ControlLaw law, ControlStep control) {
+        ControlState fresh = control.start();
+        List<String> machines = site.machines().stream().map(Machine::id).toList();
+        return new ControlState(
+                saved.pulse(),
+                fresh.judge(),
+                fresh.watch(),
+                saved.law().equals(law.name()) ? law.resume(site, saved.lawMemory()) : fresh.law(),
+                saved.machines().equals(machines) ? saved.guard().withAllOpen() : fresh.guard(),
+                saved.assumedOutsideC());
+    }
+}

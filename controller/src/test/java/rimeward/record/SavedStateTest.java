@@ -1,0 +1,78 @@
+package rimeward.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rimeward.alert.AlertKind;
+import rimeward.alert.AlertSlot;
+import rimeward.core.Pulse;
+import rimeward.core.guard.GuardState;
+import rimeward.core.guard.MachineClock;
+import rimeward.core.reading.WallTime;
+import rimeward.site.RelaySet;
+
+class SavedStateTest {
+    private static final SavedState STATE = new SavedState(
+            "6f1c",
+            new WallTime(1_390_823_456_789L, true),
+            new Pulse(86_400_005L, 5.001),
+            List.of("stage-1", "dryer"),
+            new GuardState(
+                    RelaySet.of(2),
+                    List.of(new MachineClock(0.1 + 0.2, 3600), new MachineClock(12, 12)),
+                    true,
+                    false,
+                    true,
+                    1799.995,
+                    1.0 / 3,
+                    0),
+            "duty",
+            "1 true 5.0",
+            -6.283185307179586,
+            125.5,
+            List.of(
+                    new AlertSlot(AlertKind.FLOOR_CROSSED, "hallin-rigg", true, 0),
+                    new AlertSlot(AlertKind.SENSOR_DOUBTED, "middle", false, 115)));
+
+    @Test
+    void comesBackToTheLastBit() {
+        assertThat(SavedState.parse(STATE.toText())).isEqualTo(STATE);
+    }
+
+    @Test
+    void comesBackWhereThereIsNothingToSay() {
+        SavedState bare = new SavedState(
+                "",
+                new WallTime(0, false),
+                Pulse.start(),
+                STATE.machines(),
+                STATE.guard(),
+                "by-hand",
+                "",
+                0,
+                0,
+                List.of());
+        assertThat(SavedState.parse(bare.toText())).isEqualTo(bare);
+    }
+
+    @Test
+    void everyCutAndEveryFlippedCharacterIsNoticed() {
+        String text = STATE.toText();
+        for (int i = 0; i < text.length(); i++) {
+            String cut = text.substring(0, i);
+            assertThatThrownBy(() -> SavedState.parse(cut)).isInstanceOf(DamagedState.class);
+            String flipped = cut + (char) (text.charAt(i) ^ 1) + text.substring(i + 1);
+            assertThatThrownBy(() -> SavedState.parse(flipped)).isInstanceOf(DamagedState.class);
+        }
+    }
+
+    @Test
+    void damageIsNamed() {
+        assertThatThrownBy(() -> SavedState.parse(""))
+                .hasMessage("The saved state cannot be used: its end is missing.");
+        assertThatThrownBy(() -> SavedState.parse(STATE.toText().replace("stage-1", "stage-2")))
+                .hasMessage("The saved state cannot be used: its checksum does not fit.");
+    }
+}
