@@ -13,6 +13,9 @@ import rimeward.site.Site;
 public final class AlertBoard {
     private static final double CLEAR_OF_FLOOR_K = 0.3;
 
+    /** Parts of the controller that reach outside, in the words that the grower reads. */
+    private static final List<String> DOORS = List.of("sensors", "forecast", "relays", "journal", "keep", "courier");
+
     private final Site site;
     private final List<Slot> sensors = new ArrayList<>();
     private final List<Slot> weak = new ArrayList<>();
@@ -22,7 +25,10 @@ public final class AlertBoard {
     private final Slot blind;
     private final Slot notDrying;
     private final Slot tank;
+    private final List<Slot> own = new ArrayList<>();
     private long lastMs;
+    private boolean restarted;
+    private boolean sameBoot;
 
     public AlertBoard(Site site) {
         this.site = site;
@@ -31,6 +37,11 @@ public final class AlertBoard {
         blind = new Slot(AlertKind.BLIND, site.id(), 0, 60);
         notDrying = new Slot(AlertKind.DRYER_NOT_DRYING, site.id(), 0, 3600);
         tank = new Slot(AlertKind.TANK_FULL, site.id(), 0, 60);
+        for (String door : DOORS) {
+            own.add(new Slot(AlertKind.DOOR_FAILED, door, 0, 60));
+        }
+        own.add(new Slot(AlertKind.CLOCK_JUMPED, site.id(), 0, 0));
+        own.add(new Slot(AlertKind.TICKS_LATE, site.id(), 0, 300));
         site.sensors().forEach(s -> sensors.add(new Slot(AlertKind.SENSOR_DOUBTED, s.id(), 120, 300)));
         site.machines().forEach(m -> {
             weak.add(new Slot(AlertKind.HEAT_NOT_ARRIVING, m.id(), 0, 600));
@@ -38,9 +49,16 @@ public final class AlertBoard {
         });
     }
 
-    /** As it stood before a restart, which happened at this monotonic time, ms; what the site no longer has is forgotten. */
-    public void resume(List<AlertSlot> saved, long elapsedMs) {
+    /**
+     * As it stood before a restart; what the site no longer has is forgotten.
+     *
+     * @param elapsedMs monotonic time of the last tick before it, ms
+     * @param machineStayedOn whether only the program ended, and not the power
+     */
+    public void resume(List<AlertSlot> saved, long elapsedMs, boolean machineStayedOn) {
         lastMs = elapsedMs;
+        restarted = true;
+        sameBoot = machineStayedOn;
         for (Slot slot : slots()) {
             saved.stream()
                     .filter(s -> s.kind() == slot.kind && s.subject().equals(slot.subject))
@@ -58,18 +76,27 @@ public final class AlertBoard {
         all.addAll(sensors);
         all.addAll(weak);
         all.addAll(stuck);
+        all.addAll(own);
         return all;
     }
 
     /** What was raised or cleared by this outcome, mostly nothing. */
     public List<Alert> after(Outcome outcome) {
+        return after(outcome, Troubles.NONE);
+    }
+
+    /** The same, with what is wrong with the controller itself. */
+    public List<Alert> after(Outcome outcome, Troubles troubles) {
         double dtS = (outcome.frame().tick().elapsedMs() - lastMs) / 1000.0;
         lastMs = outcome.frame().tick().elapsedMs();
         boolean dark = outcome.outageS() > 0;
         Changes changes = new Changes(outcome, dark ? 0 : dtS); // nobody saw how long anything lasted in the dark
-        if (dark) {
+        if (restarted && (sameBoot || !dark)) {
+            changes.tell(AlertKind.SERVICE_RESTARTED, site.id(), Alert.Change.RAISED);
+        } else if (dark) {
             changes.tell(AlertKind.POWER_WAS_CUT, site.id(), Alert.Change.RAISED); // an event: it has no end to tell of
         }
+        restarted = false;
         changes.look(floor, belowFloor(outcome));
         changes.look(barred, outcome.guarded().holder() == Holder.BARRED);
         changes.look(blind, outcome.judgement().trust() == Trust.BLIND);
@@ -86,6 +113,9 @@ public final class AlertBoard {
         for (int i = 0; i < weak.size(); i++) {
             changes.look(weak.get(i), outcome.deliveries().failed().has(i)); // resting, it is not mended yet
             changes.look(stuck.get(i), outcome.deliveries().of(i) == Delivery.STUCK_ON);
+        }
+        for (int i = 0; i < own.size(); i++) {
+            changes.look(own.get(i), troubles.has(own.get(i).kind, own.get(i).subject));
         }
         return changes.found;
     }

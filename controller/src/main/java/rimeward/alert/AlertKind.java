@@ -10,7 +10,11 @@ public enum AlertKind {
     SENSOR_DOUBTED("A sensor is not believed"),
     DRYER_NOT_DRYING("The dryer runs but does not dry"),
     TANK_FULL("The dryer's tank is full"),
-    POWER_WAS_CUT("The power was cut");
+    POWER_WAS_CUT("The power was cut"),
+    SERVICE_RESTARTED("The controller has started again"),
+    DOOR_FAILED("A part of the controller fails"),
+    CLOCK_JUMPED("The clock jumped"),
+    TICKS_LATE("The controller is slow");
 
     private final String title;
 

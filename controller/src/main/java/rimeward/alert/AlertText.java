@@ -39,6 +39,18 @@ final class AlertText {
                 "The dryer ran for an hour and the air is no drier. It rests half an hour. Check"
                         + " its tank, filter and coil.";
             case TANK_FULL -> "The dryer's tank is full and the dryer rests. Empty it.";
+            case SERVICE_RESTARTED ->
+                "The controller's program ended and has started again. Rest times were kept. If this comes again,"
+                        + " look at its log.";
+            case DOOR_FAILED ->
+                "The part called " + subject + " fails. Control goes on without it. Look at the log; if it stays,"
+                        + " switch the controller off and on.";
+            case CLOCK_JUMPED ->
+                "The time of day jumped. Control does not use it, but times in the record are not to be trusted."
+                        + " Check the network.";
+            case TICKS_LATE ->
+                "A decision came more than a beat late. The relays stayed as they were meanwhile. Something else"
+                        + " may be using the computer.";
             case POWER_WAS_CUT ->
                 "The power was cut for " + length(outcome.outageS()) + ". Coldest bench now " + coldest(outcome)
                         + "; the machines start one after another.";

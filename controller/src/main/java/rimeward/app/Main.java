@@ -14,7 +14,7 @@ import rimeward.adapter.config.BadSettings;
 @Command(
         name = "rimeward",
         mixinStandardHelpOptions = true,
-        subcommands = CheckCommand.class,
+        subcommands = {CheckCommand.class, RunCommand.class},
         description = "Keeps an unheated film tunnel above the plants' floor, dry and cheap.")
 public final class Main implements Runnable {
 

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import rimeward.alert.Alert;
 import rimeward.alert.AlertBoard;
+import rimeward.alert.AlertKind;
+import rimeward.alert.Troubles;
 import rimeward.core.ControlState;
 import rimeward.core.ControlStep;
 import rimeward.core.Stepped;
@@ -15,6 +17,7 @@ import rimeward.port.Journal;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.port.Ticker;
+import rimeward.site.Site;
 
 /**
  * One thread runs this, and nothing else touches its state. Each tick: wait, latch everything once, step, switch, record,
@@ -24,14 +27,12 @@ public final class ControlLoop {
     private final ControlStep control;
     private final AlertBoard board;
     private final Ticker ticker;
-    private final Sensors sensors;
-    private final ForecastSource forecasts;
-    private final Relays relays;
-    private final Journal journal;
+    private final Doors doors;
     private final StateKeeper keeper;
-    private final Courier courier;
+    private final Troubles troubles;
 
     public ControlLoop(
+            Site site,
             ControlStep control,
             AlertBoard board,
             Ticker ticker,
@@ -44,12 +45,18 @@ public final class ControlLoop {
         this.control = control;
         this.board = board;
         this.ticker = ticker;
-        this.sensors = sensors;
-        this.forecasts = forecasts;
-        this.relays = relays;
-        this.journal = journal;
         this.keeper = keeper;
-        this.courier = courier;
+        doors = new Doors(site, sensors, forecasts, relays, journal, courier);
+        troubles = this::has;
+    }
+
+    private boolean has(AlertKind kind, String subject) {
+        return switch (kind) {
+            case DOOR_FAILED -> doors.isFailing(subject);
+            case CLOCK_JUMPED -> ticker instanceof BeatTicker beat && beat.hasWallJumped();
+            case TICKS_LATE -> ticker instanceof BeatTicker beat && beat.isLate();
+            default -> false;
+        };
     }
 
     /** Runs until there are no more ticks. */
@@ -57,19 +64,17 @@ public final class ControlLoop {
         run(control.start());
     }
 
-    /** The same from a state that was saved. */
+    /** The same from a state that was saved. What goes wrong behind a door is survived; what goes wrong in control is thrown. */
     public void run(ControlState from) {
         ControlState state = from;
         for (Optional<Tick> tick = ticker.next(); tick.isPresent(); tick = ticker.next()) {
-            Frame frame = new Frame(tick.get(), sensors.latch());
-            Stepped stepped = control.step(state, frame, forecasts.latest(tick.get()));
-            relays.close(stepped.outcome().guarded().closed());
-            List<Alert> alerts = board.after(stepped.outcome());
-            journal.record(stepped, alerts);
-            keeper.after(stepped, board, !alerts.isEmpty());
-            for (Alert alert : alerts) {
-                courier.tell(alert);
-            }
+            Frame frame = new Frame(tick.get(), doors.latch());
+            Stepped stepped = control.step(state, frame, doors.forecast(tick.get()));
+            doors.close(stepped.outcome().guarded().closed());
+            List<Alert> alerts = board.after(stepped.outcome(), troubles);
+            doors.record(stepped, alerts);
+            doors.keep(() -> keeper.after(stepped, board, !alerts.isEmpty()));
+            doors.tell(alerts);
             state = stepped.next();
         }
     }

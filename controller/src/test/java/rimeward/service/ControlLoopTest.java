@@ -27,6 +27,7 @@ class ControlLoopTest {
     private void run(int ticks) {
         ticksLeft = ticks;
         new ControlLoop(
+                        site,
                         new ControlCycle(site, new DutyLaw()),
                         new AlertBoard(site),
                         () -> {

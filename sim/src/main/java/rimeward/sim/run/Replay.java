@@ -45,6 +45,7 @@ public final class Replay {
                 new NightForecasts(scenario.weather(), scenario.forecast(), scenario.offset(), world.faults());
         while (!ticker.isOver()) { // once, and again after every restart of the controller
             new ControlLoop(
+                            site,
                             step(site, choice),
                             new AlertBoard(site),
                             ticker,

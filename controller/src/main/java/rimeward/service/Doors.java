@@ -1,0 +1,117 @@
+package rimeward.service;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import rimeward.alert.Alert;
+import rimeward.core.Stepped;
+import rimeward.core.outlook.Outlook;
+import rimeward.core.reading.Reading;
+import rimeward.core.reading.Senses;
+import rimeward.core.reading.SensorReading;
+import rimeward.core.reading.Signal;
+import rimeward.core.reading.Tick;
+import rimeward.port.Courier;
+import rimeward.port.ForecastSource;
+import rimeward.port.Journal;
+import rimeward.port.Relays;
+import rimeward.port.Sensors;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+/**
+ * The doors as the loop uses them. None of them should ever throw; should one do so all the same, the loop goes on with what a dead
+ * door gives, and the failure is remembered until the door works again. For the loop's thread.
+ */
+final class Doors {
+    private enum Door {
+        SENSORS,
+        FORECAST,
+        RELAYS,
+        JOURNAL,
+        KEEP,
+        COURIER
+    }
+
+    private final Sensors sensors;
+    private final ForecastSource forecasts;
+    private final Relays relays;
+    private final Journal journal;
+    private final Courier courier;
+    private final Senses nothing;
+    private final Set<Door> failing = EnumSet.noneOf(Door.class);
+
+    Doors(Site site, Sensors sensors, ForecastSource forecasts, Relays relays, Journal journal, Courier courier) {
+        this.sensors = sensors;
+        this.forecasts = forecasts;
+        this.relays = relays;
+        this.journal = journal;
+        this.courier = courier;
+        nothing = new Senses(
+                Collections.nCopies(site.sensors().size(), new SensorReading(Reading.NO_ANSWER, Reading.NO_ANSWER)),
+                Collections.nCopies(site.machines().size(), Reading.NO_ANSWER),
+                Signal.LOST,
+                Signal.LOST);
+    }
+
+    Senses latch() {
+        try {
+            Senses senses = sensors.latch();
+            works(Door.SENSORS);
+            return senses;
+        } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
+            failing.add(Door.SENSORS);
+            return nothing;
+        }
+    }
+
+    Outlook forecast(Tick now) {
+        try {
+            Outlook outlook = forecasts.latest(now);
+            works(Door.FORECAST);
+            return outlook;
+        } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
+            failing.add(Door.FORECAST);
+            return Outlook.NONE;
+        }
+    }
+
+    void close(RelaySet set) {
+        pass(Door.RELAYS, () -> relays.close(set));
+    }
+
+    void record(Stepped stepped, List<Alert> alerts) {
+        pass(Door.JOURNAL, () -> journal.record(stepped, alerts));
+    }
+
+    void keep(Runnable keeping) {
+        pass(Door.KEEP, keeping);
+    }
+
+    void tell(List<Alert> alerts) {
+        if (!alerts.isEmpty()) {
+            pass(Door.COURIER, () -> alerts.forEach(courier::tell));
+        }
+    }
+
+    private void pass(Door door, Runnable through) {
+        try {
+            through.run();
+            works(door);
+        } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
+            failing.add(door);
+        }
+    }
+
+    private void works(Door door) {
+        if (!failing.isEmpty()) {
+            failing.remove(door);
+        }
+    }
+
+    boolean isFailing(String door) {
+        return !failing.isEmpty() && failing.contains(Door.valueOf(door.toUpperCase(Locale.ROOT)));
+    }
+}
