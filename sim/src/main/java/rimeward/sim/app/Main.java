@@ -14,7 +14,7 @@ import rimeward.sim.scenario.BadInput;
 @Command(
         name = "rimeward-sim",
         mixinStandardHelpOptions = true,
-        subcommands = ReplayCommand.class,
+        subcommands = {ReplayCommand.class, LiveCommand.class},
         description = "Runs the controller against a simulated tunnel, in recorded weather.")
 public final class Main implements Runnable {
 

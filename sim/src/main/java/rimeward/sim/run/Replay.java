@@ -1,10 +1,14 @@
 package rimeward.sim.run;
 
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
 import rimeward.core.ControlStep;
+import rimeward.port.Courier;
 import rimeward.port.ForecastSource;
+import rimeward.port.Journal;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.service.ControlLoop;
@@ -33,6 +37,36 @@ public final class Replay {
 
     /** Under one law. */
     public static RunResult run(Scenario scenario, LawChoice choice) {
+        return run(scenario, choice, simulatedS -> true, Replay::nobodyWatches);
+    }
+
+    private static Doorway nobodyWatches(Recorder recorder) {
+        return new Doorway(recorder, recorder);
+    }
+
+    /** The same at a pace for people, who see a line each quarter of an hour and each alert; ends when the pace says so. */
+    public static RunResult live(Scenario scenario, LawChoice choice, Pace pace, Consumer<String> lines) {
+        Live live = new Live(scenario, lines);
+        return run(
+                scenario,
+                choice,
+                pace,
+                recorder -> new Doorway(
+                        (stepped, alerts) -> {
+                            recorder.record(stepped, alerts);
+                            live.record(stepped, alerts);
+                        },
+                        alert -> {
+                            recorder.tell(alert);
+                            live.tell(alert);
+                        }));
+    }
+
+    /** Who hears what the controller did. */
+    private record Doorway(Journal journal, Courier courier) {}
+
+    private static RunResult run(
+            Scenario scenario, LawChoice choice, Pace pace, Function<Recorder, Doorway> listening) {
         Site site = scenario.site();
         World world = new World(plan(scenario, choice.label().guarded()));
         Relays relays = new SimRelays(world, scenario.seed());
@@ -43,18 +77,20 @@ public final class Replay {
                 new VirtualTicker(world, recorder, scenario.startEpochS(), scenario.lengthS(), scenario.tickS());
         ForecastSource forecasts =
                 new NightForecasts(scenario.weather(), scenario.forecast(), scenario.offset(), world.faults());
-        while (!ticker.isOver()) { // once, and again after every restart of the controller
+        Doorway heard = listening.apply(recorder);
+        PacedTicker paced = new PacedTicker(ticker, world, pace);
+        while (!ticker.isOver() && !paced.isStopped()) { // once, and again after every restart of the controller
             new ControlLoop(
                             site,
                             step(site, choice),
                             new AlertBoard(site),
-                            ticker,
+                            paced,
                             sensors,
                             forecasts,
                             relays,
-                            recorder,
+                            heard.journal(),
                             StateKeeper.forgetful(),
-                            recorder)
+                            heard.courier())
                     .run();
         }
         return recorder.result();

@@ -1,0 +1,95 @@
+package rimeward.sim.app;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.locks.LockSupport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rimeward.sim.run.LawChoice;
+import rimeward.sim.run.Laws;
+import rimeward.sim.run.Replay;
+import rimeward.sim.scenario.BadInput;
+import rimeward.sim.scenario.Overrides;
+import rimeward.sim.scenario.Scenario;
+import rimeward.sim.scenario.ScenarioFile;
+
+/** {@code rimeward-sim live}: watch the controller at work on a simulated tunnel. */
+@Command(
+        name = "live",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = {
+            "Runs the controller on a simulated tunnel at a pace for people, until the scenario ends or Ctrl-C.",
+            "Tells a line each simulated quarter of an hour, and each alert."
+        })
+final class LiveCommand implements Callable<Integer> {
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "SCENARIO", description = "scenario file, as config/scenarios/cold-snap.toml")
+    private Path file = Path.of("");
+
+    @Option(
+            names = "--speed",
+            paramLabel = "N",
+            description = "simulated seconds in a second, from 1 up (default: ${DEFAULT-VALUE}, a day in a minute)")
+    private double speed = 1440;
+
+    private volatile boolean stopped;
+
+    @Override
+    public Integer call() throws BadInput {
+        if (!(speed >= 1)) {
+            throw new ParameterException(spec.commandLine(), "--speed is " + speed + "; it must be 1 or more.");
+        }
+        Scenario scenario = ScenarioFile.read(file, new Overrides(null, null, null, null));
+        LawChoice law = Laws.find(scenario.law());
+        PrintWriter out = spec.commandLine().getOut();
+        out.println(scenario.title() + ", under the law \"" + scenario.law() + "\". Ctrl-C ends it.");
+        CountDownLatch ended = new CountDownLatch(1);
+        stopOnSignal(Thread.currentThread(), ended);
+        long beganNs = System.nanoTime();
+        try {
+            Replay.live(scenario, law, simulatedS -> reach(beganNs, simulatedS), out::println);
+            out.println(stopped ? "Stopped." : "The scenario is over.");
+        } finally {
+            out.flush();
+            ended.countDown();
+        }
+        return 0;
+    }
+
+    private boolean reach(long beganNs, double simulatedS) {
+        long dueNs = beganNs + (long) (simulatedS / speed * 1e9);
+        for (long leftNs = dueNs - System.nanoTime(); leftNs > 0 && !stopped; leftNs = dueNs - System.nanoTime()) {
+            LockSupport.parkNanos(this, leftNs);
+        }
+        return !stopped;
+    }
+
+    private void stopOnSignal(Thread loop, CountDownLatch ended) {
+        Thread stop = new Thread(
+                () -> {
+                    if (ended.getCount() == 0) {
+                        return;
+                    }
+                    stopped = true;
+                    LockSupport.unpark(loop);
+                    try {
+                        ended.await();
+                    } catch (InterruptedException e) {
+                        return;
+                    }
+                    Runtime.getRuntime().halt(0); // a signal's own code would read as a failure
+                },
+                "stop");
+        Runtime.getRuntime().addShutdownHook(stop);
+    }
+}

@@ -1,0 +1,94 @@
+package rimeward.sim.run;
+
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import rimeward.alert.Alert;
+import rimeward.core.Outcome;
+import rimeward.core.Stepped;
+import rimeward.core.guard.Holder;
+import rimeward.core.judgement.Damp;
+import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Outside;
+import rimeward.port.Courier;
+import rimeward.port.Journal;
+import rimeward.sim.scenario.Scenario;
+import rimeward.site.RelaySet;
+import rimeward.site.Site;
+
+/** What a person sees of a run while it goes on: a line each simulated quarter of an hour, and each alert as it is told. */
+final class Live implements Journal, Courier {
+    private static final long EVERY_MS = 900_000;
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ROOT);
+
+    private final Site site;
+    private final ZoneOffset offset;
+    private final Consumer<String> lines;
+    private long shownQuarter = Long.MIN_VALUE;
+
+    Live(Scenario scenario, Consumer<String> lines) {
+        site = scenario.site();
+        offset = scenario.offset();
+        this.lines = lines;
+    }
+
+    @Override
+    public void record(Stepped stepped, List<Alert> told) {
+        Outcome outcome = stepped.outcome();
+        long quarter = Math.floorDiv(outcome.frame().tick().wall().epochMs(), EVERY_MS);
+        if (quarter != shownQuarter) {
+            shownQuarter = quarter;
+            lines.accept(clock(outcome.frame().tick().wall().epochMs()) + "  " + status(outcome));
+        }
+    }
+
+    @Override
+    public void tell(Alert alert) {
+        String headline =
+                alert.change() == Alert.Change.RAISED ? "ALERT  " + alert.kind().title() + ": " : "OVER   ";
+        lines.accept(clock(alert.at().wall().epochMs()) + "  " + headline + alert.text());
+    }
+
+    private String clock(long epochMs) {
+        return CLOCK.format(Instant.ofEpochMilli(epochMs).atOffset(offset));
+    }
+
+    private String status(Outcome outcome) {
+        String inside = outcome.judgement().inside() instanceof Inside.Seen seen ? degrees(seen.coldestC()) : "unknown";
+        String outside = outcome.judgement().outside() instanceof Outside.Seen seen ? degrees(seen.airC()) : "unknown";
+        String damp = outcome.judgement().damp() instanceof Damp.Seen seen
+                ? String.format(Locale.ROOT, "%3.0f %%", seen.wettestRhPercent())
+                : "unknown";
+        return "coldest bench " + inside + "   outside " + outside + "   humidity " + damp + "   "
+                + holder(outcome.guarded().holder()) + "   running: "
+                + running(outcome.guarded().closed());
+    }
+
+    private static String degrees(double tempC) {
+        return String.format(Locale.ROOT, "%5.1f °C", tempC);
+    }
+
+    private static String holder(Holder holder) {
+        return switch (holder) {
+            case NOT_NEEDED -> "no heat needed      ";
+            case HEATER -> "heater holds floor  ";
+            case DRYER -> "dryer holds floor   ";
+            case BARRED -> "heat barred: too hot";
+            case NOBODY -> "NOBODY HOLDS FLOOR  ";
+        };
+    }
+
+    private String running(RelaySet closed) {
+        return closed.isEmpty()
+                ? "nothing"
+                : IntStream.range(0, site.machines().size())
+                        .filter(closed::has)
+                        .mapToObj(i -> site.machines().get(i).id())
+                        .collect(Collectors.joining(", "));
+    }
+}
