@@ -1,5 +1,8 @@
 package rimeward.sim.physics;
 
+import rimeward.air.MoistAir;
+import rimeward.air.RelativeHumidity;
+
 /** Everything in the tunnel that has a memory, in °C, kg and kg/kg; for one thread. */
 final class State {
     double airC;
@@ -24,6 +27,23 @@ final class State {
 
     /** Follows from the air; kept because each step needs it at both ends. */
     double saturationKgPerKg;
+
+    /** Sets everything as a run begins: machines and cover as warm as the air. */
+    void begin(StartState start, double pressurePa) {
+        double vapourPa = RelativeHumidity.vapourFromOverWaterPa(start.airC(), start.rhPercent());
+        airC = start.airC();
+        massC = start.massC();
+        elementC = start.airC();
+        dryerC = start.airC();
+        bimetalC = start.airC();
+        filmC = start.airC();
+        filmOutsideC = start.airC();
+        humidityKgPerKg = MoistAir.humidityRatioKgPerKg(vapourPa, pressurePa);
+        saturationKgPerKg = WetSurface.saturatedKgPerKg(start.airC(), pressurePa);
+        humidistatPercent = start.rhPercent();
+        mediumWaterKg = start.mediumWaterKg();
+        tankKg = start.tankKg();
+    }
 
     void copyFrom(State other) {
         airC = other.airC;
