@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rimeward.air.MoistAir;
 import rimeward.air.RelativeHumidity;
 import rimeward.sim.physics.Defaults;
@@ -13,6 +15,7 @@ import rimeward.sim.physics.MachineParameters;
 import rimeward.sim.physics.StartState;
 import rimeward.sim.physics.Tunnel;
 import rimeward.sim.physics.VentFanParameters;
+import rimeward.sim.physics.WinklerCurves;
 
 /** The default tunnel against what growers see. Common practice, no source, so the tolerances are wide. */
 class KnownMagnitudesReferenceTest {
@@ -89,5 +92,21 @@ class KnownMagnitudesReferenceTest {
         Tunnel tunnel = tunnel(Defaults.machines(), 5.5);
         tunnel.advance(14 * 3600);
         assertThat(tunnel.coldestBenchC()).isGreaterThan(4);
+    }
+
+    @ParameterizedTest(name = "{0} °C")
+    @CsvSource({"10, 0.35", "5, 0.15"})
+    void ordinaryDehumidifiersAllButStopInTheCold(double airC, double mostShare) {
+        // Ordinary ones stop below about 10 to 15 °C; what is left of their rating at the usual 60 %.
+        assertThat(WinklerCurves.waterShare(airC, 60)).isLessThan(mostShare);
+    }
+
+    @Test
+    void aColdRatedDryerWorksNearOneDegree() {
+        Tunnel tunnel = tunnel(Defaults.machines(), -0.5);
+        tunnel.dryer().contact(true);
+        tunnel.advance(4 * 3600);
+        assertThat(tunnel.airC()).isBetween(1.0, 3.0);
+        assertThat(tunnel.collectedKg()).isGreaterThan(0.4);
     }
 }
