@@ -8,6 +8,8 @@ import java.util.Set;
 /**
  * Everything the controller knows of its place before it looks at a sensor. The machines' order is fixed: heater stages
  * first, then the dryer, then the vent fan; a {@link RelaySet} counts in that order.
+ *
+ * @param floorC the lowest temperature any plant may meet, °C: the highest of the plants' own minimums
  */
 public record Site(
         String id,
@@ -21,7 +23,8 @@ public record Site(
         Venting venting,
         Circuit circuit,
         Tariff tariff,
-        List<Machine> machines) {
+        List<Machine> machines,
+        double floorC) {
 
     public Site(
             String id,
@@ -47,7 +50,8 @@ public record Site(
                 venting,
                 circuit,
                 tariff,
-                inOrder(heater, drying, venting));
+                inOrder(heater, drying, venting),
+                highestMinimumC(plants));
     }
 
     public Site {
@@ -61,7 +65,8 @@ public record Site(
         Check.that(machines.size() <= RelaySet.MOST, "more than " + RelaySet.MOST + " relays");
         unique("sensor", sensors.stream().map(Sensor::id).toList());
         unique("machine", machines.stream().map(Machine::id).toList());
-        double onC = highestMinimumC(plants) + targets.guardMarginK() + targets.differentialK();
+        Check.that(floorC == highestMinimumC(plants), "the floor is derived, not given");
+        double onC = floorC + targets.guardMarginK() + targets.differentialK();
         Check.that(
                 onC + 1 <= targets.hotC(),
                 "the floor band ends at " + onC + " °C, less than 1 K below hotC = " + targets.hotC());
@@ -73,11 +78,6 @@ public record Site(
                     machine.id() + " alone draws " + aloneW + " W; the circuit carries " + circuit.limitW()
                             + " W for hours on end");
         }
-    }
-
-    /** The lowest temperature any plant may meet, °C: the highest of the plants' own minimums. */
-    public double floorC() {
-        return highestMinimumC(plants);
     }
 
     /** All heater stages. */

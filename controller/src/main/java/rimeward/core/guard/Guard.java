@@ -27,9 +27,6 @@ public final class Guard {
     /** How long a dryer rests that ran without drying, s: long enough to thaw a coil. Common practice, no source. */
     static final double DRYER_REST_S = 1800;
 
-    /** How far free-float looks ahead, s. Own choice. */
-    private static final double HORIZON_S = 3600;
-
     /** Below this share of the guard margin, and still falling, every source of heat runs. Own choice. */
     private static final double NEAR_SHARE = 0.4;
 
@@ -117,7 +114,7 @@ public final class Guard {
     /** Whether free-float would reach the heater's band within the hour: then whoever gives heat now holds the duty. */
     private boolean wouldBeNeeded(Inside inside, TunnelModel tunnel, double outsideC) {
         double onC = floorC + site.targets().guardMarginK();
-        return inside instanceof Inside.Seen seen && tunnel.freeFloatC(seen.coldestC(), outsideC, HORIZON_S) <= onC;
+        return inside instanceof Inside.Seen seen && tunnel.freeFloatAfterHourC(seen.coldestC(), outsideC) <= onC;
     }
 
     /**

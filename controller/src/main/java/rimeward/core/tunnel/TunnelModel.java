@@ -7,6 +7,7 @@ import rimeward.site.Tunnel;
 public final class TunnelModel {
     private static final double HALF_DAY_S = 43_200;
     private static final double STEP_S = 60;
+    private static final double HOUR_S = 3600;
 
     private final double heatLossWPerK;
     private final double massCouplingWPerK;
@@ -14,6 +15,7 @@ public final class TunnelModel {
     private final double airTimeConstantS;
     private final double airAnswersPerS;
     private final double driftTimeConstantS;
+    private final Remains afterHour;
 
     /**
      * A tunnel.
@@ -31,6 +33,7 @@ public final class TunnelModel {
         airTimeConstantS = airCapacityJPerK * quickLiftKPerW;
         airAnswersPerS = 1 / airTimeConstantS;
         driftTimeConstantS = (airCapacityJPerK + massCapacityJPerK) / heatLossWPerK;
+        afterHour = remains(HOUR_S);
     }
 
     /** What the settings say, until the tunnel has been learned. */
@@ -72,11 +75,26 @@ public final class TunnelModel {
      * to be as warm as the air was) can hold against outside, then both drift together.
      */
     public double freeFloatC(double airC, double outsideC, double horizonS) {
+        return freeFloatC(airC, outsideC, remains(horizonS));
+    }
+
+    /** The same for one hour, which every tick asks for: the slow functions are worked out once. */
+    public double freeFloatAfterHourC(double airC, double outsideC) {
+        return freeFloatC(airC, outsideC, afterHour);
+    }
+
+    private double freeFloatC(double airC, double outsideC, Remains remains) {
+        double heldC = outsideC + massCouplingWPerK * quickLiftKPerW * (airC - outsideC);
+        return outsideC + (heldC - outsideC) * remains.drift() + (airC - heldC) * remains.quick();
+    }
+
+    /** What is left after a while of the air's own warmth, and of what the mass holds. */
+    private record Remains(double quick, double drift) {}
+
+    private Remains remains(double horizonS) {
         double share = massCouplingWPerK * quickLiftKPerW;
-        double heldC = outsideC + share * (airC - outsideC);
-        double quick = StrictMath.exp(-horizonS / airTimeConstantS);
-        double drift = StrictMath.exp(-horizonS * share / driftTimeConstantS);
-        return outsideC + (heldC - outsideC) * drift + (airC - heldC) * quick;
+        return new Remains(
+                StrictMath.exp(-horizonS / airTimeConstantS), StrictMath.exp(-horizonS * share / driftTimeConstantS));
     }
 
     /** How long free-float stays above a temperature, s; empty when it does so for half a day. */

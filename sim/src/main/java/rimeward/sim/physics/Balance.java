@@ -5,18 +5,10 @@ import rimeward.air.Latent;
 import rimeward.air.MoistAir;
 
 /**
- * Lays the tunnel's lumps into a {@link Network}, one line for each way that heat or water can go, and reads the flows back. For one
+ * Lays what heat and water can do into {@link SixNodes}, and reads the flows back. For one
  * thread.
  */
 final class Balance {
-    private static final int ELEMENT = 0;
-    private static final int DRYER = 1;
-    private static final int FILM = 2;
-    private static final int HUMIDITY = 3;
-    private static final int MASS = 4;
-    private static final int AIR = 5;
-    private static final int NODES = 6;
-
     private static final double AIR_J_PER_KG_K = AirConstants.DRY_AIR_HEAT_J_PER_KG_K;
 
     /** Convection at leaves and pots, W/(m² K): half of a free wall's, because they shelter one another (common practice, no source). */
@@ -31,7 +23,7 @@ final class Balance {
     static final double FUSION_J_PER_KG = Latent.sublimationJPerKg(0) - Latent.vaporisationJPerKg(0);
 
     private final TunnelParameters tunnel;
-    private final Network network = new Network(NODES);
+    private final SixNodes nodes;
     private final Cover cover;
     private final WetSurface film = new WetSurface();
     private final WetSurface medium = new WetSurface();
@@ -58,11 +50,7 @@ final class Balance {
         mediumKgPerS = tunnel.wetM2() * LEAF_W_PER_M2K / AIR_J_PER_KG_K;
         iceFullWPerK = ICE_W_PER_M2K * tunnel.coverM2();
         freeMediumKg = FREE_SHARE * tunnel.mediumFullKg();
-        network.capacity(ELEMENT, heater.elementJPerK());
-        network.capacity(DRYER, dryer.innerJPerK());
-        network.capacity(HUMIDITY, dryAirKg);
-        network.capacity(MASS, tunnel.massJPerK());
-        network.capacity(AIR, airJPerK());
+        nodes = new SixNodes(heater.elementJPerK(), dryer.innerJPerK(), dryAirKg, tunnel.massJPerK(), airJPerK());
     }
 
     double dryAirKg() {
@@ -117,42 +105,48 @@ final class Balance {
     }
 
     void solve(State now, Outside outside, Heater heater, Dryer dryer, double stepS) {
-        network.value(ELEMENT, now.elementC);
-        network.value(DRYER, now.dryerC);
-        network.value(HUMIDITY, now.humidityKgPerKg);
-        network.value(MASS, now.massC);
-        network.value(AIR, now.airC);
-        network.clear();
-        joinHeat(outside, heater, dryer);
-        joinWater(outside, dryer);
-        network.step(stepS);
+        layHeat(outside, heater, dryer);
+        layWater(outside, dryer);
+        nodes.step(now, stepS);
     }
 
-    private void joinHeat(Outside outside, Heater heater, Dryer dryer) {
-        network.source(ELEMENT, heater.powerW());
-        network.link(ELEMENT, AIR, heater.elementWPerK());
-        network.source(DRYER, dryer.powerW - FUSION_J_PER_KG * dryer.meltKgPerS);
-        network.link(DRYER, AIR, dryer.innerWPerK);
-        network.link(FILM, AIR, cover.insideWPerK);
-        network.link(FILM, MASS, cover.massWPerK);
-        network.bound(FILM, cover.outsideWPerK, cover.outsideC);
-        network.bound(FILM, iceWPerK, 0);
-        network.link(MASS, AIR, tunnel.massAirWPerK());
-        network.bound(MASS, tunnel.groundWPerK(), tunnel.deepSoilC());
-        network.bound(MASS, cover.skyWPerK, cover.skyC);
-        network.source(MASS, tunnel.sunToMassShare() * cover.sunW);
-        network.source(AIR, (1 - tunnel.sunToMassShare()) * cover.sunW);
-        network.bound(AIR, leakKgPerS * AIR_J_PER_KG_K, outside.airC);
+    private void layHeat(Outside outside, Heater heater, Dryer dryer) {
+        double massAirWPerK = tunnel.massAirWPerK();
+        double leakWPerK = leakKgPerS * AIR_J_PER_KG_K;
+        nodes.intoElement = heater.powerW();
+        nodes.elementToAir = heater.elementWPerK();
+        nodes.intoDryer = dryer.powerW - FUSION_J_PER_KG * dryer.meltKgPerS;
+        nodes.dryerToAir = dryer.innerWPerK;
+        nodes.intoFilm = cover.outsideWPerK * cover.outsideC; // the ice on it is at 0 °C and brings no term of its own
+        nodes.filmOfFilm = cover.insideWPerK + cover.massWPerK + cover.outsideWPerK + iceWPerK;
+        nodes.filmOfMass = nodes.massOfFilm = -cover.massWPerK;
+        nodes.filmOfAir = nodes.airOfFilm = -cover.insideWPerK;
+        nodes.intoMass = tunnel.groundWPerK() * tunnel.deepSoilC()
+                + cover.skyWPerK * cover.skyC
+                + tunnel.sunToMassShare() * cover.sunW;
+        nodes.massOfMass = cover.massWPerK + massAirWPerK + tunnel.groundWPerK() + cover.skyWPerK;
+        nodes.massOfAir = nodes.airOfMass = -massAirWPerK;
+        nodes.intoAir = (1 - tunnel.sunToMassShare()) * cover.sunW + leakWPerK * outside.airC;
+        nodes.airOfAir = cover.insideWPerK + massAirWPerK + leakWPerK;
     }
 
-    private void joinWater(Outside outside, Dryer dryer) {
-        film.join(network, HUMIDITY, FILM);
-        medium.join(network, HUMIDITY, MASS);
-        network.bound(HUMIDITY, leakKgPerS, outside.humidityKgPerKg);
+    private void layWater(Outside outside, Dryer dryer) {
+        nodes.intoVapour = film.givesAnywayKgPerS()
+                + medium.givesAnywayKgPerS()
+                + leakKgPerS * outside.humidityKgPerKg
+                + dryer.takesKgPerS * dryer.residueKgPerKg;
+        nodes.vapourOfVapour = film.conductanceKgPerS() + medium.conductanceKgPerS() + leakKgPerS + dryer.takesKgPerS;
+        nodes.vapourOfFilm = -film.givesKgPerSK();
+        nodes.vapourOfMass = -medium.givesKgPerSK();
+        nodes.filmOfVapour = -film.latentJPerKg() * film.conductanceKgPerS();
+        nodes.filmOfFilm += film.latentJPerKg() * film.givesKgPerSK();
+        nodes.intoFilm -= film.latentJPerKg() * film.givesAnywayKgPerS();
+        nodes.massOfVapour = -medium.latentJPerKg() * medium.conductanceKgPerS();
+        nodes.massOfMass += medium.latentJPerKg() * medium.givesKgPerSK();
+        nodes.intoMass -= medium.latentJPerKg() * medium.givesAnywayKgPerS();
         double latentWPerKgPerKg = dryer.takesKgPerS * coilJPerKg(dryer);
-        network.bound(HUMIDITY, dryer.takesKgPerS, dryer.residueKgPerKg);
-        network.flow(DRYER, HUMIDITY, latentWPerKgPerKg);
-        network.source(DRYER, -latentWPerKgPerKg * dryer.residueKgPerKg);
+        nodes.dryerOfVapour = -latentWPerKgPerKg;
+        nodes.intoDryer -= latentWPerKgPerKg * dryer.residueKgPerKg;
     }
 
     private double coilJPerKg(Dryer dryer) {
@@ -165,14 +159,14 @@ final class Balance {
     }
 
     void read(Flows flows, Outside outside, Heater heater, Dryer dryer) {
-        double airC = network.mean(AIR);
-        double massC = network.mean(MASS);
-        double filmC = network.mean(FILM);
-        double humidity = network.mean(HUMIDITY);
+        double airC = nodes.airC;
+        double massC = nodes.massC;
+        double filmC = nodes.filmC;
+        double humidity = nodes.humidityKgPerKg;
         flows.heaterW = heater.powerW();
         flows.dryerW = dryer.powerW;
-        flows.elementToAirW = heater.elementWPerK() * (network.mean(ELEMENT) - airC);
-        flows.dryerToAirW = dryer.innerWPerK * (network.mean(DRYER) - airC);
+        flows.elementToAirW = heater.elementWPerK() * (nodes.elementC - airC);
+        flows.dryerToAirW = dryer.innerWPerK * (nodes.dryerC - airC);
         flows.airToFilmW = cover.insideWPerK * (airC - filmC);
         flows.airToMassW = tunnel.massAirWPerK() * (airC - massC);
         flows.massToFilmW = cover.massWPerK * (massC - filmC);
@@ -206,15 +200,15 @@ final class Balance {
     }
 
     double filmC() {
-        return network.mean(FILM);
+        return nodes.filmC;
     }
 
     double filmOutsideC() {
-        return cover.outerSurfaceC(network.mean(FILM));
+        return cover.outerSurfaceC(nodes.filmC);
     }
 
     /** Where something that follows the air with a time constant ends the step, °C. */
     double followsAirC(double now, double timeConstantS) {
-        return network.follower(AIR, now, timeConstantS);
+        return nodes.followsAirC(now, timeConstantS);
     }
 }

@@ -2,20 +2,20 @@ package rimeward.sim.physics;
 
 /** Moves the state by what flowed: the only place where heat and water arrive. For one thread. */
 final class Lumps {
-    private final double airJPerK;
-    private final double massJPerK;
-    private final double elementJPerK;
-    private final double dryerJPerK;
-    private final double dryAirKg;
+    private final double airKPerJ;
+    private final double massKPerJ;
+    private final double elementKPerJ;
+    private final double dryerKPerJ;
+    private final double perDryAirKg;
     private final double dialLagS;
     private final double humidistatLagS;
 
     Lumps(TunnelParameters tunnel, Balance balance, HeaterParameters heater, DryerCase dryer) {
-        airJPerK = balance.airJPerK();
-        massJPerK = tunnel.massJPerK();
-        elementJPerK = heater.elementJPerK();
-        dryerJPerK = dryer.innerJPerK();
-        dryAirKg = balance.dryAirKg();
+        airKPerJ = 1 / balance.airJPerK();
+        massKPerJ = 1 / tunnel.massJPerK();
+        elementKPerJ = 1 / heater.elementJPerK();
+        dryerKPerJ = 1 / dryer.innerJPerK();
+        perDryAirKg = 1 / balance.dryAirKg();
         dialLagS = heater.dial().lagS();
         humidistatLagS = dryer.humidistat().lagS();
     }
@@ -23,7 +23,7 @@ final class Lumps {
     void carry(State now, Flows flows, State next, double stepS) {
         next.airC = now.airC
                 + stepS
-                        / airJPerK
+                        * airKPerJ
                         * (flows.elementToAirW
                                 + flows.dryerToAirW
                                 + flows.sunToAirW
@@ -32,23 +32,23 @@ final class Lumps {
                                 - flows.airToMassW);
         next.massC = now.massC
                 + stepS
-                        / massJPerK
+                        * massKPerJ
                         * (flows.airToMassW
                                 + flows.groundW
                                 + flows.skyW
                                 + flows.sunToMassW
                                 - flows.massToFilmW
                                 - flows.evaporationW);
-        next.elementC = now.elementC + stepS / elementJPerK * (flows.heaterW - flows.elementToAirW);
+        next.elementC = now.elementC + stepS * elementKPerJ * (flows.heaterW - flows.elementToAirW);
         next.dryerC =
-                now.dryerC + stepS / dryerJPerK * (flows.dryerW + flows.collectionW - flows.dryerToAirW - flows.meltW);
+                now.dryerC + stepS * dryerKPerJ * (flows.dryerW + flows.collectionW - flows.dryerToAirW - flows.meltW);
         carryWater(now, flows, next, stepS);
     }
 
     private void carryWater(State now, Flows flows, State next, double stepS) {
         next.humidityKgPerKg = now.humidityKgPerKg
                 + stepS
-                        / dryAirKg
+                        * perDryAirKg
                         * (flows.evaporationKgPerS
                                 + flows.leakKgPerS
                                 - flows.condensationKgPerS

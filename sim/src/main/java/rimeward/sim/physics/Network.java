@@ -3,7 +3,8 @@ package rimeward.sim.physics;
 import java.util.Arrays;
 
 /**
- * A few lumps joined by conductances, stepped through time; for one thread. A lump ("node") has a capacity, or none, and then its
+ * A few lumps joined by conductances, stepped through time; for one thread. {@link SixNodes} is the same for the tunnel alone, written
+ * out for speed; this one is what is checked against published rooms and walls. A lump ("node") has a capacity, or none, and then its
  * value follows from the balance of its flows at once. Units are the caller's: with J/K, W/K, W and °C it is heat, with kg and kg/s it
  * is vapour, and {@link #flow} lets the two act on each other.
  *

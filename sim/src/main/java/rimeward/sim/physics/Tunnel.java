@@ -24,6 +24,7 @@ public final class Tunnel {
     private final WaterLedger water;
     private final Pourings pourings;
     private final Stepper stepper;
+    private double vapourPa;
 
     /** Begins in {@code start}, under a calm and overcast sky at the same temperature until {@link #outside()} is set. */
     public Tunnel(TunnelParameters parameters, MachineParameters machines, StartState start) {
@@ -41,11 +42,14 @@ public final class Tunnel {
         pourings = new Pourings(parameters, now, water);
         Lumps lumps = new Lumps(parameters, balance, machines.heater(), dryer.body());
         stepper = new Stepper(now, outside, balance, lumps, heater, dryer, openings, heat, water, pourings);
+        vapourPa = MoistAir.vapourPa(now.humidityKgPerKg, pressurePa);
     }
 
     /** Steps forwards under the weather of {@link #outside()} and with the contacts as they are. */
     public void advance(double stepS) {
         stepper.advance(stepS);
+        vapourPa =
+                MoistAir.vapourPa(now.humidityKgPerKg, outside.pressurePa); // once: sensors and checks all ask for it
     }
 
     /** Empties the dryer's tank. */
@@ -118,12 +122,12 @@ public final class Tunnel {
     }
 
     public double vapourPa() {
-        return MoistAir.vapourPa(now.humidityKgPerKg, outside.pressurePa);
+        return vapourPa;
     }
 
     /** Dew point over water, °C; slow, so not at every step. */
     public double dewPointC() {
-        return MoistAir.dewPointC(vapourPa());
+        return MoistAir.dewPointC(vapourPa);
     }
 
     /** Air temperature at the plants of a bench, °C. */
@@ -133,7 +137,7 @@ public final class Tunnel {
 
     /** Relative humidity over water at the plants of a bench, %; above 100 where dew is falling. */
     public double benchRhPercent(int bench) {
-        return RelativeHumidity.overWaterPercent(benchC(bench), vapourPa());
+        return RelativeHumidity.overWaterPercent(benchC(bench), vapourPa);
     }
 
     /** Air temperature at the coldest bench, °C. */
@@ -147,12 +151,12 @@ public final class Tunnel {
 
     /** Whether dew falls on the film now. */
     public boolean isFilmAtDewPoint() {
-        return vapourPa() >= Saturation.overSurfacePa(now.filmC);
+        return vapourPa >= Saturation.overSurfacePa(now.filmC);
     }
 
     /** Whether dew falls at a bench now: air and leaves there are as cold as the dew point. */
     public boolean isBenchAtDewPoint(int bench) {
-        return vapourPa() >= Saturation.overWaterPa(benchC(bench));
+        return vapourPa >= Saturation.overWaterPa(benchC(bench));
     }
 
     /** Heat that the air lost in the last step to everything but machines, W; negative where it gained. */

@@ -19,10 +19,11 @@ final class WetSurface {
     void tangent(double surfaceC, boolean overIce, double pressurePa) {
         double vapourPa = overIce ? Saturation.overIcePa(surfaceC) : Saturation.overWaterPa(surfaceC);
         double paPerK = overIce ? Saturation.overIceSlopePaPerK(surfaceC) : Saturation.overWaterSlopePaPerK(surfaceC);
-        double dryPa = pressurePa - vapourPa;
+        double perDryPa = 1 / (pressurePa - vapourPa);
+        double ratioPerPa = AirConstants.VAPOUR_TO_DRY_AIR_MASS * perDryPa;
         aboutC = surfaceC;
-        saturationKgPerKg = AirConstants.VAPOUR_TO_DRY_AIR_MASS * vapourPa / dryPa;
-        slopePerK = saturationKgPerKg * pressurePa / (vapourPa * dryPa) * paPerK;
+        saturationKgPerKg = ratioPerPa * vapourPa;
+        slopePerK = ratioPerPa * pressurePa * perDryPa * paPerK;
     }
 
     /** Whether vapour of this humidity ratio would settle on the surface. */
@@ -39,15 +40,18 @@ final class WetSurface {
         conductanceKgPerS = takes ? fullKgPerS : fullKgPerS * wetShare;
     }
 
-    void join(Network network, int humidity, int surface) {
-        double perK = conductanceKgPerS * slopePerK;
-        double knownKgPerS = conductanceKgPerS * (saturationKgPerKg - slopePerK * aboutC);
-        network.flow(humidity, humidity, -conductanceKgPerS);
-        network.flow(humidity, surface, perK);
-        network.source(humidity, knownKgPerS);
-        network.flow(surface, humidity, latentJPerKg * conductanceKgPerS);
-        network.flow(surface, surface, -latentJPerKg * perK);
-        network.source(surface, -latentJPerKg * knownKgPerS);
+    double conductanceKgPerS() {
+        return conductanceKgPerS;
+    }
+
+    /** How much more vapour it gives for each kelvin that it is warmer, kg/(s K). */
+    double givesKgPerSK() {
+        return conductanceKgPerS * slopePerK;
+    }
+
+    /** What it would give at 0 °C to air without vapour, by the tangent, kg/s. */
+    double givesAnywayKgPerS() {
+        return conductanceKgPerS * (saturationKgPerKg - slopePerK * aboutC);
     }
 
     /** Vapour that settles, negative when it evaporates, kg/s. */

@@ -47,8 +47,9 @@ final class Sums {
         }
         belowFloorS += now.coldestC < floorC ? lastsS : 0;
         filmAtDewS += truth.isFilmAtDewPoint() ? lastsS : 0;
-        benchAtDewS += truth.isBenchAtDewPoint(coldestBench) ? lastsS : 0;
-        aboveRhTargetS += truth.benchRhPercent(coldestBench) > rhTargetPercent ? lastsS : 0;
+        double rhPercent = truth.benchRhPercent(coldestBench);
+        benchAtDewS += rhPercent >= 100 ? lastsS : 0;
+        aboveRhTargetS += rhPercent > rhTargetPercent ? lastsS : 0;
         long minute = Math.floorDiv(now.epochS + offsetS, MINUTE_S);
         if (minute != paidMinute) {
             pay(minute);
