@@ -15,13 +15,12 @@ final class LastWord {
     private final Decision decision;
     private final int machines;
     private Reason @Nullable [] reasons; // the law's own until a rule has something to say
-    private final @Nullable Reason[] locks;
+    private @Nullable Reason @Nullable [] locks; // none until a rule locks something
     private int closed;
 
     LastWord(Decision decision, int machines) {
         this.decision = decision;
         this.machines = machines;
-        locks = new Reason[machines];
         closed = decision.wish().bits();
     }
 
@@ -36,7 +35,7 @@ final class LastWord {
     void demand(RelaySet set, Reason why) {
         for (int i = 0; i < machines; i++) {
             if (set.has(i) && !has(i)) {
-                Reason lock = locks[i];
+                Reason lock = locks == null ? null : locks[i];
                 closed |= lock == null ? 1 << i : 0;
                 say(i, lock == null ? why : lock); // it would run but for the lock: that is why it rests now
             }
@@ -55,6 +54,9 @@ final class LastWord {
     /** The first lock on a machine is the one it tells of. */
     void lock(RelaySet set, Reason why) {
         forbid(set, why);
+        if (locks == null) {
+            locks = new Reason[machines];
+        }
         for (int i = 0; i < machines; i++) {
             if (set.has(i) && locks[i] == null) {
                 locks[i] = why;

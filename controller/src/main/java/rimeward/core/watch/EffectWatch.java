@@ -48,7 +48,8 @@ public final class EffectWatch {
         double[] sinceS = new double[tracks.length];
         for (int i = 0; i < each.length; i++) {
             boolean changed = closed.has(i) != was.closed().has(i);
-            sinceS[i] = was.machines().get(i).sinceChangeS(changed, dtS);
+            tracks[i] = was.machines().get(i);
+            sinceS[i] = tracks[i].sinceChangeS(changed, dtS);
             powersW[i] = MeterWatch.believed(machines[i], metersW.get(i));
             each[i] = MeterWatch.delivery(machines[i], powersW[i], closed.has(i), sinceS[i]);
         }
@@ -67,7 +68,7 @@ public final class EffectWatch {
         RelaySet failedLately = RelaySet.none();
         for (int i = 0; i < each.length; i++) {
             boolean metered = powersW[i] instanceof Reading.Value;
-            tracks[i] = was.machines().get(i).after(machines[i], each[i], metered, sinceS[i], dtS);
+            tracks[i] = tracks[i].after(machines[i], each[i], metered, sinceS[i], dtS);
             failed = tracks[i].failed() ? failed.with(i) : failed;
             failedLately = tracks[i].failedLately() ? failedLately.with(i) : failedLately;
         }

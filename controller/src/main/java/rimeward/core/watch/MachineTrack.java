@@ -17,21 +17,32 @@ record MachineTrack(double sinceChangeS, boolean failed, double sinceFailedS) {
     /** Somebody may have mended it meanwhile: after this, s, it is worth the room that another would need. Own choice. */
     private static final double TRY_AGAIN_S = 1800;
 
+    /** Nobody asks whether it was longer ago, s. */
+    private static final double LONG_S = 3600;
+
     static final MachineTrack START = new MachineTrack(0, false, 0);
 
     double sinceChangeS(boolean changed, double dtS) {
-        return changed ? 0 : sinceChangeS + dtS;
+        return changed ? 0 : StrictMath.min(LONG_S, sinceChangeS + dtS);
     }
 
     MachineTrack after(Machine machine, Delivery delivery, boolean metered, double sinceS, double dtS) {
         return switch (delivery) {
             case NOT_GIVING -> new MachineTrack(sinceS, machine.role() == Role.HEATER_STAGE, 0);
-            case GIVING, STUCK_ON -> new MachineTrack(sinceS, false, 0);
+            case GIVING, STUCK_ON -> sound(sinceS);
             case OFF, STARTING, UNSEEN -> {
+                if (!failed) {
+                    yield sound(sinceS);
+                }
                 double agoS = sinceFailedS + dtS;
-                yield new MachineTrack(sinceS, failed && (metered || agoS < FORGOTTEN_S), failed ? agoS : 0);
+                yield metered || agoS < FORGOTTEN_S ? new MachineTrack(sinceS, true, agoS) : sound(sinceS);
             }
         };
+    }
+
+    /** Itself where nothing is new, which is most ticks of a machine at rest. */
+    private MachineTrack sound(double sinceS) {
+        return !failed && sinceS == sinceChangeS ? this : new MachineTrack(sinceS, false, 0);
     }
 
     boolean failedLately() {
