@@ -36,7 +36,7 @@ final class MapTest {
             service           | core.* port record alert site
             adapter.pi        | port core.reading core.guard site
             adapter.mqtt      | port alert record site
-            adapter.journal   | port record site
+            adapter.journal   | core.* port record alert site
             adapter.forecast  | port core.outlook site
             adapter.web       | core.* record alert site
             adapter.config    | site

@@ -9,12 +9,13 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import rimeward.adapter.config.BadSettings;
+import rimeward.adapter.journal.BadRecord;
 
 /** Entry point of the controller: its subcommands are added as they come to exist. */
 @Command(
         name = "rimeward",
         mixinStandardHelpOptions = true,
-        subcommands = {CheckCommand.class, RunCommand.class},
+        subcommands = {CheckCommand.class, RunCommand.class, RecordCommand.class},
         description = "Keeps an unheated film tunnel above the plants' floor, dry and cheap.")
 public final class Main implements Runnable {
 
@@ -29,8 +30,8 @@ public final class Main implements Runnable {
     /** The command line, with refused settings told as sentences and answered with exit code 2. */
     static CommandLine commandLine() {
         return new CommandLine(new Main()).setExecutionExceptionHandler((failure, command, parsed) -> {
-            if (failure instanceof BadSettings refused) {
-                command.getErr().println(refused.getMessage());
+            if (failure instanceof BadSettings || failure instanceof BadRecord) {
+                command.getErr().println(failure.getMessage());
                 return CommandLine.ExitCode.USAGE;
             }
             throw failure;

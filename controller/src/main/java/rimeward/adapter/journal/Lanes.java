@@ -1,0 +1,139 @@
+package rimeward.adapter.journal;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import rimeward.alert.Alert;
+import rimeward.record.FrameRow;
+import rimeward.record.Night;
+import rimeward.record.Switched;
+
+/**
+ * What waits for the writer, handed over by the loop under a lock that is held for a few instructions. Of states only the newest
+ * counts; alerts all wait (their number is bounded by the alert board, which lets none flap); history is bounded: when it is
+ * full a minute's row is dropped, and a change pushes out the oldest row, a minute's before another change's.
+ */
+final class Lanes {
+    /** One kept frame and what belongs to it; {@code nights} holds the newest stand. */
+    record History(FrameRow row, List<Switched> switches, List<Night> nights) {
+        long elapsedMs() {
+            return row.frame().tick().elapsedMs();
+        }
+    }
+
+    /** What the writer is handed: everything urgent, and history if its time has come. */
+    record Work(List<Alert> alerts, Optional<String> state, List<History> history, long dropped, boolean last) {}
+
+    private final JournalLimits limits;
+    private final Deque<History> history = new ArrayDeque<>();
+    private List<Alert> alerts = new ArrayList<>();
+    private @Nullable String state;
+    private long dropped;
+    private boolean flush;
+    private boolean closed;
+    private long handed;
+    private long inHand;
+    private long done;
+
+    Lanes(JournalLimits limits) {
+        this.limits = limits;
+    }
+
+    synchronized void tell(List<Alert> more) {
+        alerts.addAll(more);
+        handed++;
+        notifyAll();
+    }
+
+    synchronized void keep(String newest) {
+        state = newest;
+        handed++;
+        notifyAll();
+    }
+
+    synchronized void add(History item) {
+        if (history.size() >= limits.waitingRows() && !madeRoomFor(item)) {
+            dropped++;
+            return;
+        }
+        history.add(item);
+        if (isDue()) {
+            notifyAll();
+        }
+    }
+
+    private boolean madeRoomFor(History item) {
+        if (!item.row().change()) {
+            return false;
+        }
+        for (Iterator<History> each = history.iterator(); each.hasNext(); ) {
+            if (!each.next().row().change()) {
+                each.remove();
+                dropped++;
+                return true;
+            }
+        }
+        history.removeFirst();
+        dropped++;
+        return true;
+    }
+
+    private boolean isDue() {
+        History first = history.peekFirst();
+        History last = history.peekLast();
+        if (first == null || last == null) {
+            return false;
+        }
+        long spanMs = last.elapsedMs() - first.elapsedMs();
+        return flush
+                || closed
+                || spanMs >= limits.batchMs()
+                || spanMs < 0
+                || history.size() >= limits.waitingRows() / 2;
+    }
+
+    /** Waits for work: anything urgent, or history whose time has come. */
+    synchronized Work next() throws InterruptedException {
+        while (alerts.isEmpty() && state == null && !isDue() && !closed && !flush) {
+            wait();
+        }
+        List<History> batch = isDue() ? List.copyOf(history) : List.of();
+        if (!batch.isEmpty()) {
+            history.clear();
+        }
+        Work work = new Work(alerts, Optional.ofNullable(state), batch, dropped, closed);
+        alerts = new ArrayList<>();
+        state = null;
+        dropped = 0;
+        flush = false;
+        inHand = handed;
+        return work;
+    }
+
+    /** All work that {@link #next} gave has been tried. */
+    synchronized void tried() {
+        done = inHand;
+        notifyAll();
+    }
+
+    /** Asks for everything to be written now and waits until it has been tried. */
+    synchronized void flush() throws InterruptedException {
+        handed++;
+        long mine = handed;
+        flush = true;
+        notifyAll();
+        while (done < mine) {
+            wait();
+        }
+    }
+
+    synchronized void close() {
+        closed = true;
+        handed++;
+        notifyAll();
+    }
+}

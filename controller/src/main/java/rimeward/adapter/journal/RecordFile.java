@@ -1,0 +1,49 @@
+package rimeward.adapter.journal;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+import rimeward.alert.Alert;
+import rimeward.record.FrameRow;
+import rimeward.record.Night;
+
+/** Reads a record, also while the service writes it. Every method throws {@link BadRecord} where the file cannot be used. */
+public final class RecordFile {
+    private RecordFile() {}
+
+    /** All nights, the oldest first; the last may still go on. */
+    public static List<Night> nights(Path file) {
+        return read(file, connection -> RecordReader.nights(connection, "ORDER BY evening"));
+    }
+
+    /** All kept frames, in the order they were taken. */
+    public static List<FrameRow> frames(Path file) {
+        return read(file, RecordReader::frames);
+    }
+
+    /** All alerts, in the order they were raised and cleared. */
+    public static List<Alert> alerts(Path file) {
+        return read(file, RecordReader::alerts);
+    }
+
+    /** Something to do with an open record. */
+    interface Reading<T> {
+        T from(Connection connection) throws SQLException;
+    }
+
+    static <T> T read(Path file, Reading<T> reading) {
+        if (!Files.isRegularFile(file)) {
+            throw new BadRecord(file, "there is no such file", "name the record of the service, usually record.db");
+        }
+        try (Connection connection = Database.openToRead(file)) {
+            return reading.from(connection);
+        } catch (SQLException e) {
+            throw new BadRecord(
+                    file,
+                    String.valueOf(e.getMessage()),
+                    "name a sound record; a damaged one may open in the sqlite3 tool");
+        }
+    }
+}

@@ -1,0 +1,53 @@
+package rimeward.record;
+
+import java.util.List;
+import rimeward.core.Outcome;
+import rimeward.core.decision.Reason;
+import rimeward.core.guard.Holder;
+import rimeward.core.judgement.Trust;
+import rimeward.core.judgement.Verdict;
+import rimeward.core.outlook.Outlook;
+import rimeward.core.reading.Frame;
+import rimeward.core.watch.Delivery;
+import rimeward.site.RelaySet;
+
+/**
+ * One kept frame with what was made of it: enough to hand the same frame and outlook to other logic, and to compare.
+ *
+ * @param change whether something changed, or it is only the minute's row
+ * @param outageS how long there was no controller before it, s
+ * @param wish what the law would have liked
+ * @param reasons one for each machine, as the guard left them
+ */
+public record FrameRow(
+        Frame frame,
+        boolean change,
+        double outageS,
+        Trust trust,
+        Holder holder,
+        RelaySet wish,
+        RelaySet closed,
+        RelaySet overruled,
+        List<Reason> reasons,
+        List<Verdict> airVerdicts,
+        List<Verdict> rhVerdicts,
+        List<Delivery> deliveries,
+        Outlook outlook) {
+
+    public static FrameRow of(Outcome outcome, boolean change) {
+        return new FrameRow(
+                outcome.frame(),
+                change,
+                outcome.outageS(),
+                outcome.judgement().trust(),
+                outcome.guarded().holder(),
+                outcome.decision().wish(),
+                outcome.guarded().closed(),
+                outcome.guarded().overruled(),
+                List.copyOf(outcome.guarded().reasons()),
+                List.copyOf(outcome.judgement().airVerdicts()),
+                List.copyOf(outcome.judgement().rhVerdicts()),
+                List.copyOf(outcome.deliveries().each()),
+                outcome.outlook());
+    }
+}

@@ -1,0 +1,71 @@
+package rimeward.record;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.Optional;
+import rimeward.core.reading.Reading;
+import rimeward.core.reading.SensorReading;
+import rimeward.site.Site;
+
+/**
+ * The outside of a record as a weather file that explains itself, for a replay. Frames whose clock was not trusted, or stands before
+ * the row above, are left out. Wind and cloud are not measured: one assumed value each stands in every row.
+ */
+public final class WeatherCsv {
+    private static final long MINUTE_MS = 60_000;
+
+    private final Site site;
+    private final double windMPerS;
+    private final double cloudFraction;
+    private long lastMs = Long.MIN_VALUE;
+
+    public WeatherCsv(Site site, double windMPerS, double cloudFraction) {
+        this.site = site;
+        this.windMPerS = windMPerS;
+        this.cloudFraction = cloudFraction;
+    }
+
+    public String header(double latitudeDeg, double longitudeDeg, double altitudeM) {
+        return "# Recorded by Rimeward at " + site.name() + ": outside air and humidity as the sensor told them.\n"
+                + "# Assumed, not measured: wind and cloud, one value for all rows.\n"
+                + "# place: latitude " + plain(latitudeDeg) + ", longitude " + plain(longitudeDeg) + ", altitude "
+                + plain(altitudeM) + " m\n"
+                + "time,air °C,humidity %,wind m/s,cloud fraction\n";
+    }
+
+    /** The frame's row, if it has one. */
+    public Optional<String> row(FrameRow frame) {
+        var wall = frame.frame().tick().wall();
+        boolean early = lastMs != Long.MIN_VALUE && wall.epochMs() < lastMs + MINUTE_MS;
+        if (!wall.trusted() || early) {
+            return Optional.empty();
+        }
+        for (int i = 0; i < site.sensors().size(); i++) {
+            SensorReading sensor = frame.frame().senses().sensors().get(i);
+            if (!site.sensors().get(i).place().isInside()
+                    && frame.airVerdicts().get(i).isTrusted()
+                    && frame.rhVerdicts().get(i).isTrusted()
+                    && sensor.airC() instanceof Reading.Value air
+                    && sensor.rhPercent() instanceof Reading.Value rh) {
+                lastMs = wall.epochMs();
+                return Optional.of(row(lastMs, air.value(), rh.value()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private String row(long atMs, double airC, double rhPercent) {
+        return String.join(
+                        ",",
+                        Instant.ofEpochSecond(Math.floorDiv(atMs, 1000L)).toString(),
+                        plain(airC),
+                        plain(rhPercent),
+                        plain(windMPerS),
+                        plain(cloudFraction))
+                + "\n";
+    }
+
+    private static String plain(double value) {
+        return new BigDecimal(Double.toString(value)).toPlainString();
+    }
+}
