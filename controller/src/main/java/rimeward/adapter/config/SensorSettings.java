@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rimeward.site.Attached;
 import rimeward.site.Place;
 import rimeward.site.Sensor;
 import rimeward.site.SensorLimits;
@@ -17,11 +18,16 @@ final class SensorSettings {
         List<TableReader> tables = top.someTables("sensor", "at least one must hang inside");
         List<Sensor> sensors = new ArrayList<>();
         Set<String> ids = new HashSet<>();
+        Set<Attached> used = new HashSet<>();
         for (TableReader table : tables) {
             sensor(table).ifPresent(sensor -> {
                 sensors.add(sensor);
                 if (!ids.add(sensor.id())) {
                     table.fault("id", "is the name of another sensor too", "give each its own");
+                }
+                boolean real = !(sensor.attached() instanceof Attached.NotAttached);
+                if (real && !used.add(sensor.attached())) {
+                    table.fault("attached", "is where another sensor sits too", "give each its own");
                 }
             });
         }
@@ -43,7 +49,9 @@ final class SensorSettings {
                 : table.get("uncertainty_percent", percent, 0.0);
         SensorLimits limits =
                 table.findTable("limits").map(SensorSettings::limits).orElse(SensorLimits.defaults());
-        return table.whenSound(() -> new Sensor(id, place, hasHumidity, uncertaintyK, uncertaintyPercent, limits));
+        Attached attached = AttachedTable.read(table, hasHumidity);
+        return table.whenSound(
+                () -> new Sensor(id, place, hasHumidity, uncertaintyK, uncertaintyPercent, limits, attached));
     }
 
     private static Place place(TableReader table) {

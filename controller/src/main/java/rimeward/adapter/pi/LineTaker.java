@@ -1,0 +1,17 @@
+package rimeward.adapter.pi;
+
+import rimeward.site.Wiring;
+
+/** Takes lines, and lets go of all of them. */
+interface LineTaker extends AutoCloseable {
+    /**
+     * Takes a line as an output that is at this level from the first moment: no click.
+     *
+     * @throws LinesRefused if the line is not there, is not ours, or is held by another program
+     */
+    RelayLine take(String machine, Wiring.GpioLine at, boolean high);
+
+    /** Lets go of the lines; they keep their levels where the kernel keeps them. */
+    @Override
+    void close();
+}

@@ -1,0 +1,112 @@
+package rimeward.adapter.pi;
+
+import com.pi4j.context.Context;
+import com.pi4j.io.gpio.digital.DigitalOutput;
+import com.pi4j.io.gpio.digital.DigitalOutputProvider;
+import com.pi4j.io.gpio.digital.DigitalState;
+import com.pi4j.library.gpiod.internal.GpioDContext;
+import java.nio.file.Path;
+import java.util.function.IntSupplier;
+import rimeward.site.Wiring;
+
+/**
+ * Lines by way of Pi4J. Its gpiod provider takes the first chip whose label contains "pinctrl" and no other, whatever one asks for: a
+ * label that is not that chip's is refused here, or a relay would click that nobody meant.
+ */
+final class Pi4jLines implements LineTaker {
+    private static final String ONLY = "pinctrl";
+
+    private final Path root;
+    private final Context context;
+    private final DigitalOutputProvider provider;
+    private final boolean readsBack;
+
+    private Pi4jLines(Path root, Context context, String providerId, boolean readsBack) {
+        this.root = root;
+        this.context = context;
+        this.readsBack = readsBack;
+        provider = context.provider(providerId);
+    }
+
+    /** The real ones. */
+    static Pi4jLines gpiod(Path root) {
+        try {
+            return new Pi4jLines(root, Pi4j.forOutputs(), "gpiod-digital-output", true);
+        } catch (RuntimeException | LinkageError e) {
+            throw new LinesRefused(
+                    "the GPIO lines cannot be reached: " + e.getMessage()
+                            + "; run this on a Raspberry Pi, as root or in the group gpio",
+                    e);
+        }
+    }
+
+    /** Lines of a context that was made elsewhere, by the provider of this name and no other. */
+    static Pi4jLines with(Context context, String providerId, Path root) {
+        return new Pi4jLines(root, context, providerId, false);
+    }
+
+    @Override
+    public RelayLine take(String machine, Wiring.GpioLine at, boolean high) {
+        checkChip(machine, at.chip());
+        try {
+            DigitalState level = high ? DigitalState.HIGH : DigitalState.LOW;
+            DigitalOutput output = provider.create(DigitalOutput.newConfigBuilder(context)
+                    .id(machine)
+                    .address(at.line())
+                    .initial(level)
+                    .build());
+            return readsBack
+                    ? new Line(
+                            output,
+                            () -> GpioDContext.getInstance()
+                                    .getOrOpenLine(at.line())
+                                    .getValue())
+                    : new Line(output, () -> output.isHigh() ? 1 : 0);
+        } catch (RuntimeException | LinkageError e) {
+            throw new LinesRefused(
+                    "line " + at.line() + " of " + at.chip() + " (relay of " + machine + ") cannot be taken: "
+                            + e.getMessage()
+                            + "; another program may hold it (the service? systemctl stop rimeward), the rights may be missing"
+                            + " (group gpio), or this is no Raspberry Pi",
+                    e);
+        }
+    }
+
+    private void checkChip(String machine, String label) {
+        if (!label.contains(ONLY)) {
+            throw new LinesRefused("relay of " + machine + ": chip \"" + label
+                    + "\" cannot be reached, only the one whose label contains \"" + ONLY
+                    + "\"; `rimeward wiring` lists the labels");
+        }
+        GpioChips chips = GpioChips.below(root);
+        if (!chips.labels().isEmpty() && !chips.labels().contains(label)) {
+            throw new LinesRefused(
+                    "relay of " + machine + ": no chip is labelled \"" + label + "\"; there are " + chips.labels());
+        }
+    }
+
+    @Override
+    public void close() {
+        context.shutdown();
+    }
+
+    private record Line(DigitalOutput output, IntSupplier value) implements RelayLine {
+        @Override
+        public void drive(boolean high) {
+            try {
+                output.state(high ? DigitalState.HIGH : DigitalState.LOW);
+            } catch (RuntimeException e) {
+                throw new LineFailed("line " + output.address() + " would not go " + (high ? "high" : "low"), e);
+            }
+        }
+
+        @Override
+        public boolean isHigh() {
+            try {
+                return value.getAsInt() != 0;
+            } catch (RuntimeException e) {
+                throw new LineFailed("line " + output.address() + " cannot be read back", e);
+            }
+        }
+    }
+}

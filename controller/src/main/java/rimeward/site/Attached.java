@@ -1,0 +1,68 @@
+package rimeward.site;
+
+/** How a sensor's readings reach the controller. */
+public sealed interface Attached {
+    /** Nothing yet: simulated, replayed, or not connected. */
+    record NotAttached() implements Attached {}
+
+    /**
+     * A chip that this program asks itself, with its checksum.
+     *
+     * @param bus number of the I2C bus: 1 for {@code /dev/i2c-1}
+     * @param address 7-bit address
+     */
+    record I2c(Chip chip, int bus, int address) implements Attached {
+        public I2c {
+            checkI2c(bus, address);
+        }
+    }
+
+    /** A chip on an I2C bus that the kernel's hwmon driver reads. */
+    record Hwmon(int bus, int address) implements Attached {
+        public Hwmon {
+            checkI2c(bus, address);
+        }
+    }
+
+    /**
+     * A DS18B20 on the kernel's 1-Wire bus.
+     *
+     * @param device its folder's name: {@code 28-0123456789ab}
+     */
+    record OneWire(String device) implements Attached {
+        public OneWire {
+            Check.that(
+                    device.matches("28-[0-9a-f]{12}"),
+                    "1-Wire device is \"" + device + "\"; it must look like 28-0123456789ab");
+        }
+    }
+
+    /**
+     * A device of the kernel's industrial I/O: DHT22, BME280.
+     *
+     * @param device what its file {@code name} says: {@code bme280}, {@code dht11@4}
+     */
+    record Iio(String device) implements Attached {
+        public Iio {
+            Check.that(!device.isBlank(), "an iio device needs its name");
+        }
+    }
+
+    /** Readings that others hand in under a topic. */
+    record HandedIn(String topic) implements Attached {
+        public HandedIn {
+            Check.that(!topic.isBlank(), "readings handed in need a topic");
+        }
+    }
+
+    /** Chips with a reading code of our own. */
+    enum Chip {
+        SHT3X,
+        SHT4X
+    }
+
+    private static void checkI2c(int bus, int address) {
+        Check.within("I2C bus", bus, 0, 255);
+        Check.within("I2C address", address, 0x08, 0x77); // the rest is reserved: I2C-bus specification UM10204, 3.1.12
+    }
+}
