@@ -131,6 +131,14 @@ final class Lanes {
         }
     }
 
+    /** Waits until the alerts and the state handed over before have been tried; history keeps its time. */
+    synchronized void settle() throws InterruptedException {
+        long mine = handed;
+        while (done < mine) {
+            wait();
+        }
+    }
+
     synchronized void close() {
         closed = true;
         handed++;

@@ -117,6 +117,11 @@ public final class SqliteJournal implements Journal, Keep, AutoCloseable {
         lanes.flush();
     }
 
+    /** Waits until alerts and state handed over before have been tried to be written. Not for the loop. */
+    void settle() throws InterruptedException {
+        lanes.settle();
+    }
+
     /** Writes what waits and ends the writer. */
     @Override
     public void close() {
