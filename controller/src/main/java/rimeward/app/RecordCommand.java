@@ -100,6 +100,8 @@ final class RecordCommand implements Runnable {
             for (FrameRow row : RecordFile.frames(file)) {
                 out.write(csv.row(row).orElse(""));
             }
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.subcommands().get("export"), file + ": " + e.getMessage());
         } catch (IOException e) {
             throw new ParameterException(
                     spec.subcommands().get("export"),

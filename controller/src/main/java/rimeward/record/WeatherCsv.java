@@ -33,8 +33,18 @@ public final class WeatherCsv {
                 + "time,air °C,humidity %,wind m/s,cloud fraction\n";
     }
 
-    /** The frame's row, if it has one. */
+    /**
+     * The frame's row, if it has one.
+     *
+     * @throws IllegalArgumentException if the frame has not the site's number of sensors
+     */
     public Optional<String> row(FrameRow frame) {
+        int sensors = frame.frame().senses().sensors().size();
+        if (sensors != site.sensors().size()) {
+            throw new IllegalArgumentException("frame " + frame.frame().tick().number() + " of the record has "
+                    + sensors + " sensors, the settings " + site.sensors().size()
+                    + "; name the settings that the service ran with");
+        }
         var wall = frame.frame().tick().wall();
         boolean early = lastMs != Long.MIN_VALUE && wall.epochMs() < lastMs + MINUTE_MS;
         if (!wall.trusted() || early) {
