@@ -5,6 +5,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rimeward.alert.Alert;
 import rimeward.core.Stepped;
 import rimeward.core.outlook.Outlook;
@@ -26,6 +28,8 @@ import rimeward.site.Site;
  * door gives, and the failure is remembered until the door works again. For the loop's thread.
  */
 final class Doors {
+    private static final Logger LOG = LoggerFactory.getLogger(Doors.class);
+
     private enum Door {
         SENSORS,
         FORECAST,
@@ -62,7 +66,7 @@ final class Doors {
             works(Door.SENSORS);
             return senses;
         } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
-            failing.add(Door.SENSORS);
+            fails(Door.SENSORS, e);
             return nothing;
         }
     }
@@ -73,7 +77,7 @@ final class Doors {
             works(Door.FORECAST);
             return outlook;
         } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
-            failing.add(Door.FORECAST);
+            fails(Door.FORECAST, e);
             return Outlook.NONE;
         }
     }
@@ -101,7 +105,14 @@ final class Doors {
             through.run();
             works(door);
         } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
-            failing.add(door);
+            fails(door, e);
+        }
+    }
+
+    /** The log gets the cause, once; the grower is told by the alert board. */
+    private void fails(Door door, Throwable why) {
+        if (failing.add(door)) {
+            LOG.warn("the part called {} fails", door, why);
         }
     }
 
