@@ -13,8 +13,7 @@ import rimeward.site.Site;
 public final class AlertBoard {
     private static final double CLEAR_OF_FLOOR_K = 0.3;
 
-    /** Parts of the controller that reach outside, in the words that the grower reads. */
-    private static final List<String> DOORS = List.of("sensors", "forecast", "relays", "journal", "keep", "courier");
+    private static final Door[] DOORS = Door.values(); // once: values() copies
 
     private final Site site;
     private final List<Slot> sensors = new ArrayList<>();
@@ -25,7 +24,9 @@ public final class AlertBoard {
     private final Slot blind;
     private final Slot notDrying;
     private final Slot tank;
-    private final List<Slot> own = new ArrayList<>();
+    private final List<Slot> doors = new ArrayList<>();
+    private final Slot clock;
+    private final Slot late;
     private long lastMs;
     private boolean restarted;
     private boolean sameBoot;
@@ -37,11 +38,11 @@ public final class AlertBoard {
         blind = new Slot(AlertKind.BLIND, site.id(), 0, 60);
         notDrying = new Slot(AlertKind.DRYER_NOT_DRYING, site.id(), 0, 3600);
         tank = new Slot(AlertKind.TANK_FULL, site.id(), 0, 60);
-        for (String door : DOORS) {
-            own.add(new Slot(AlertKind.DOOR_FAILED, door, 0, 60));
+        for (Door door : DOORS) {
+            doors.add(new Slot(AlertKind.DOOR_FAILED, door.subject(), 0, 60));
         }
-        own.add(new Slot(AlertKind.CLOCK_JUMPED, site.id(), 0, 0));
-        own.add(new Slot(AlertKind.TICKS_LATE, site.id(), 0, 300));
+        clock = new Slot(AlertKind.CLOCK_JUMPED, site.id(), 0, 0);
+        late = new Slot(AlertKind.TICKS_LATE, site.id(), 0, 300);
         site.sensors().forEach(s -> sensors.add(new Slot(AlertKind.SENSOR_DOUBTED, s.id(), 120, 300)));
         site.machines().forEach(m -> {
             weak.add(new Slot(AlertKind.HEAT_NOT_ARRIVING, m.id(), 0, 600));
@@ -72,11 +73,11 @@ public final class AlertBoard {
     }
 
     private List<Slot> slots() {
-        List<Slot> all = new ArrayList<>(List.of(floor, barred, blind, notDrying, tank));
+        List<Slot> all = new ArrayList<>(List.of(floor, barred, blind, notDrying, tank, clock, late));
         all.addAll(sensors);
         all.addAll(weak);
         all.addAll(stuck);
-        all.addAll(own);
+        all.addAll(doors);
         return all;
     }
 
@@ -114,9 +115,11 @@ public final class AlertBoard {
             changes.look(weak.get(i), outcome.deliveries().failed().has(i)); // resting, it is not mended yet
             changes.look(stuck.get(i), outcome.deliveries().of(i) == Delivery.STUCK_ON);
         }
-        for (int i = 0; i < own.size(); i++) {
-            changes.look(own.get(i), troubles.has(own.get(i).kind, own.get(i).subject));
+        for (int i = 0; i < DOORS.length; i++) {
+            changes.look(doors.get(i), troubles.isFailing(DOORS[i]));
         }
+        changes.look(clock, troubles.hasClockJumped());
+        changes.look(late, troubles.isTickLate());
         return changes.found;
     }
 

@@ -1,10 +1,28 @@
 package rimeward.alert;
 
-/** What is wrong with the controller itself at one tick: a door that fails, a clock that jumped, a tick that came late. */
+/** What is wrong with the controller itself at one tick. */
 public interface Troubles {
     /** None at all: in a replay the doors are sound. */
-    Troubles NONE = (kind, subject) -> false;
+    Troubles NONE = new Troubles() {
+        @Override
+        public boolean isFailing(Door door) {
+            return false;
+        }
 
-    /** Whether this is wrong now. */
-    boolean has(AlertKind kind, String subject);
+        @Override
+        public boolean hasClockJumped() {
+            return false;
+        }
+
+        @Override
+        public boolean isTickLate() {
+            return false;
+        }
+    };
+
+    boolean isFailing(Door door);
+
+    boolean hasClockJumped();
+
+    boolean isTickLate();
 }

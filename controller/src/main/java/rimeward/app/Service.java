@@ -7,8 +7,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.locks.LockSupport;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import rimeward.alert.Alert;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
@@ -61,7 +59,7 @@ final class Service {
     int run() throws IOException {
         String boot = boot();
         Optional<SavedState> saved = saved();
-        Restart from = saved.map(s -> resumed(s, boot)).orElseGet(() -> new Restart(control.start(), 0, false));
+        Restart from = saved.map(s -> resumed(s, boot)).orElseGet(() -> new Restart(control.start(), 0));
         double outageS = saved.map(SavedState::lastOutageS).orElse(0.0);
         StateKeeper keeper = StateKeeper.of(site, law, boot, outageS, file);
         BeatTicker ticker = new BeatTicker(time, from.elapsedMs(), manager::cycleDone);
@@ -88,7 +86,7 @@ final class Service {
             return 70; // EX_SOFTWARE: systemd starts it again
         } finally {
             relays.close(stopState());
-            say("rimeward: stopped, relays in their stop state: " + names(stopState()));
+            say("rimeward: stopped, relays in their stop state: " + site.inWords(stopState()));
             ended.countDown();
         }
     }
@@ -105,7 +103,7 @@ final class Service {
                         ? outageMs / 1000 + " s after the last decision"
                         : "and the time between counts as none"));
         return new Restart(
-                StateKeeper.restored(saved, site, law, control), saved.pulse().elapsedMs() + outageMs, sameBoot);
+                StateKeeper.restored(saved, site, law, control), saved.pulse().elapsedMs() + outageMs);
     }
 
     private Optional<SavedState> saved() {
@@ -167,21 +165,12 @@ final class Service {
             String coldest = stepped.outcome().judgement().inside() instanceof Inside.Seen seen
                     ? Plain.number(seen.coldestC()) + " °C"
                     : "unknown";
-            say("coldest bench " + coldest + ", on: " + names(now));
+            say("coldest bench " + coldest + ", on: " + site.inWords(now));
         }
     }
 
     private void tell(Alert alert) {
         say((alert.change() == Alert.Change.RAISED ? "ALERT " + alert.kind().title() + ": " : "") + alert.text());
-    }
-
-    private String names(RelaySet set) {
-        return set.isEmpty()
-                ? "nothing"
-                : IntStream.range(0, site.machines().size())
-                        .filter(set::has)
-                        .mapToObj(i -> site.machines().get(i).id())
-                        .collect(Collectors.joining(", "));
     }
 
     private void say(String line) {

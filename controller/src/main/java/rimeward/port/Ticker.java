@@ -7,4 +7,14 @@ import rimeward.core.reading.Tick;
 public interface Ticker {
     /** Waits for the next beat; empty when there will be no more. */
     Optional<Tick> next();
+
+    /** Whether the newest tick came more than a beat late; simulated time is never late. */
+    default boolean isLate() {
+        return false;
+    }
+
+    /** Whether the time of day has jumped against the monotonic one. */
+    default boolean hasWallJumped() {
+        return false;
+    }
 }

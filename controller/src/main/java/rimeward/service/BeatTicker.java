@@ -61,12 +61,13 @@ public final class BeatTicker implements Ticker {
         stopped = true;
     }
 
-    /** Whether the newest tick came more than a beat late. */
-    boolean isLate() {
+    @Override
+    public boolean isLate() {
         return late;
     }
 
-    boolean hasWallJumped() {
+    @Override
+    public boolean hasWallJumped() {
         return wall.hasJumped();
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rimeward.alert.Alert;
 import rimeward.alert.AlertBoard;
-import rimeward.alert.AlertKind;
+import rimeward.alert.Door;
 import rimeward.alert.Troubles;
 import rimeward.core.ControlState;
 import rimeward.core.ControlStep;
@@ -47,16 +47,25 @@ public final class ControlLoop {
         this.ticker = ticker;
         this.keeper = keeper;
         doors = new Doors(site, sensors, forecasts, relays, journal, courier);
-        troubles = this::has;
+        troubles = new Own();
     }
 
-    private boolean has(AlertKind kind, String subject) {
-        return switch (kind) {
-            case DOOR_FAILED -> doors.isFailing(subject);
-            case CLOCK_JUMPED -> ticker instanceof BeatTicker beat && beat.hasWallJumped();
-            case TICKS_LATE -> ticker instanceof BeatTicker beat && beat.isLate();
-            default -> false;
-        };
+    /** What the doors and the clock are found to be at this tick. */
+    private final class Own implements Troubles {
+        @Override
+        public boolean isFailing(Door door) {
+            return doors.isFailing(door);
+        }
+
+        @Override
+        public boolean hasClockJumped() {
+            return ticker.hasWallJumped();
+        }
+
+        @Override
+        public boolean isTickLate() {
+            return ticker.isLate();
+        }
     }
 
     /** Runs until there are no more ticks. */

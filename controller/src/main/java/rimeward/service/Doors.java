@@ -3,11 +3,11 @@ package rimeward.service;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rimeward.alert.Alert;
+import rimeward.alert.Door;
 import rimeward.core.Stepped;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Reading;
@@ -29,15 +29,6 @@ import rimeward.site.Site;
  */
 final class Doors {
     private static final Logger LOG = LoggerFactory.getLogger(Doors.class);
-
-    private enum Door {
-        SENSORS,
-        FORECAST,
-        RELAYS,
-        JOURNAL,
-        KEEP,
-        COURIER
-    }
 
     private final Sensors sensors;
     private final ForecastSource forecasts;
@@ -112,7 +103,7 @@ final class Doors {
     /** The log gets the cause, once; the grower is told by the alert board. */
     private void fails(Door door, Throwable why) {
         if (failing.add(door)) {
-            LOG.warn("the part called {} fails", door, why);
+            LOG.warn("the part called {} fails", door.subject(), why);
         }
     }
 
@@ -122,7 +113,7 @@ final class Doors {
         }
     }
 
-    boolean isFailing(String door) {
-        return !failing.isEmpty() && failing.contains(Door.valueOf(door.toUpperCase(Locale.ROOT)));
+    boolean isFailing(Door door) {
+        return failing.contains(door);
     }
 }

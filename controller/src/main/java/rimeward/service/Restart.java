@@ -5,12 +5,11 @@ import rimeward.core.reading.WallTime;
 import rimeward.record.SavedState;
 
 /**
- * Where control takes up again: its state, the monotonic time it counts on from, and whether only the program ended.
+ * Where control takes up again: its state, and the monotonic time it counts on from.
  *
  * @param elapsedMs monotonic time of the first tick, ms
- * @param sameBoot whether the machine stayed on
  */
-public record Restart(ControlState state, long elapsedMs, boolean sameBoot) {
+public record Restart(ControlState state, long elapsedMs) {
     /** How long nobody was there, ms: by the wall clock where both ends are trusted, else nothing, so that rests begin anew. */
     public static long outageMs(SavedState saved, WallTime now) {
         boolean trusted = saved.wall().trusted() && now.trusted();

@@ -1,6 +1,5 @@
 package rimeward.service;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlState;
@@ -9,7 +8,6 @@ import rimeward.core.Stepped;
 import rimeward.core.decision.ControlLaw;
 import rimeward.port.Keep;
 import rimeward.record.SavedState;
-import rimeward.site.Machine;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -70,7 +68,7 @@ public final class StateKeeper {
                 to.boot(),
                 stepped.outcome().frame().tick().wall(),
                 next.pulse(),
-                to.site().machines().stream().map(Machine::id).toList(),
+                to.site().machineIds(),
                 next.guard(),
                 to.law().name(),
                 to.law().remembered(next.law()),
@@ -82,13 +80,12 @@ public final class StateKeeper {
     /** Control as it stood, every relay having fallen open since; afresh where the machines are other ones. */
     public static ControlState restored(SavedState saved, Site site, ControlLaw law, ControlStep control) {
         ControlState fresh = control.start();
-        List<String> machines = site.machines().stream().map(Machine::id).toList();
         return new ControlState(
                 saved.pulse(),
                 fresh.judge(),
                 fresh.watch(),
                 saved.law().equals(law.name()) ? law.resume(site, saved.lawMemory()) : fresh.law(),
-                saved.machines().equals(machines) ? saved.guard().withAllOpen() : fresh.guard(),
+                saved.machines().equals(site.machineIds()) ? saved.guard().withAllOpen() : fresh.guard(),
                 saved.assumedOutsideC());
     }
 }

@@ -80,6 +80,22 @@ public record Site(
         }
     }
 
+    /** The machines' ids, in their order. */
+    public List<String> machineIds() {
+        return machines.stream().map(Machine::id).toList();
+    }
+
+    /** The machines of a set as people read them. */
+    public String inWords(RelaySet set) {
+        List<String> ids = new ArrayList<>();
+        for (int i = 0; i < machines.size(); i++) {
+            if (set.has(i)) {
+                ids.add(machines.get(i).id());
+            }
+        }
+        return ids.isEmpty() ? "nothing" : String.join(", ", ids);
+    }
+
     /** All heater stages. */
     public RelaySet heaterStages() {
         return RelaySet.of((1 << heater.stages().size()) - 1);

@@ -49,7 +49,7 @@ final class LiveCommand implements Callable<Integer> {
         if (!(speed >= 1)) {
             throw new ParameterException(spec.commandLine(), "--speed is " + speed + "; it must be 1 or more.");
         }
-        Scenario scenario = ScenarioFile.read(file, new Overrides(null, null, null, null));
+        Scenario scenario = ScenarioFile.read(file, Overrides.NONE);
         LawChoice law = Laws.find(scenario.law());
         PrintWriter out = spec.commandLine().getOut();
         out.println(scenario.title() + ", under the law \"" + scenario.law() + "\". Ctrl-C ends it.");

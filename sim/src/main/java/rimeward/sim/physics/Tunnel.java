@@ -154,11 +154,6 @@ public final class Tunnel {
         return vapourPa >= Saturation.overSurfacePa(now.filmC);
     }
 
-    /** Whether dew falls at a bench now: air and leaves there are as cold as the dew point. */
-    public boolean isBenchAtDewPoint(int bench) {
-        return vapourPa >= Saturation.overWaterPa(benchC(bench));
-    }
-
     /** Heat that the air lost in the last step to everything but machines, W; negative where it gained. */
     public double airLossW() {
         return stepper.flows.airToFilmW + stepper.flows.airToMassW - stepper.flows.leakW - stepper.flows.sunToAirW;

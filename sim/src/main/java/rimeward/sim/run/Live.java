@@ -6,8 +6,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import rimeward.alert.Alert;
 import rimeward.core.Outcome;
 import rimeward.core.Stepped;
@@ -18,10 +16,9 @@ import rimeward.core.judgement.Outside;
 import rimeward.port.Courier;
 import rimeward.port.Journal;
 import rimeward.sim.scenario.Scenario;
-import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
-/** What a person sees of a run while it goes on: a line each simulated quarter of an hour, and each alert as it is told. */
+/** What a person sees of a run while it goes on: a line each simulated quarter of an hour, and each alert; the recorder hears all. */
 final class Live implements Journal, Courier {
     private static final long EVERY_MS = 900_000;
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ROOT);
@@ -29,16 +26,19 @@ final class Live implements Journal, Courier {
     private final Site site;
     private final ZoneOffset offset;
     private final Consumer<String> lines;
+    private final Recorder recorder;
     private long shownQuarter = Long.MIN_VALUE;
 
-    Live(Scenario scenario, Consumer<String> lines) {
+    Live(Scenario scenario, Consumer<String> lines, Recorder recorder) {
         site = scenario.site();
         offset = scenario.offset();
         this.lines = lines;
+        this.recorder = recorder;
     }
 
     @Override
     public void record(Stepped stepped, List<Alert> told) {
+        recorder.record(stepped, told);
         Outcome outcome = stepped.outcome();
         long quarter = Math.floorDiv(outcome.frame().tick().wall().epochMs(), EVERY_MS);
         if (quarter != shownQuarter) {
@@ -49,6 +49,7 @@ final class Live implements Journal, Courier {
 
     @Override
     public void tell(Alert alert) {
+        recorder.tell(alert);
         String headline =
                 alert.change() == Alert.Change.RAISED ? "ALERT  " + alert.kind().title() + ": " : "OVER   ";
         lines.accept(clock(alert.at().wall().epochMs()) + "  " + headline + alert.text());
@@ -66,7 +67,7 @@ final class Live implements Journal, Courier {
                 : "unknown";
         return "coldest bench " + inside + "   outside " + outside + "   humidity " + damp + "   "
                 + holder(outcome.guarded().holder()) + "   running: "
-                + running(outcome.guarded().closed());
+                + site.inWords(outcome.guarded().closed());
     }
 
     private static String degrees(double tempC) {
@@ -81,14 +82,5 @@ final class Live implements Journal, Courier {
             case BARRED -> "heat barred: too hot";
             case NOBODY -> "NOBODY HOLDS FLOOR  ";
         };
-    }
-
-    private String running(RelaySet closed) {
-        return closed.isEmpty()
-                ? "nothing"
-                : IntStream.range(0, site.machines().size())
-                        .filter(closed::has)
-                        .mapToObj(i -> site.machines().get(i).id())
-                        .collect(Collectors.joining(", "));
     }
 }

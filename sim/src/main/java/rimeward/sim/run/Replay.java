@@ -19,7 +19,6 @@ import rimeward.sim.scenario.Gates;
 import rimeward.sim.scenario.Scenario;
 import rimeward.sim.world.World;
 import rimeward.sim.world.WorldPlan;
-import rimeward.site.Machine;
 import rimeward.site.Site;
 
 /**
@@ -37,36 +36,17 @@ public final class Replay {
 
     /** Under one law. */
     public static RunResult run(Scenario scenario, LawChoice choice) {
-        return run(scenario, choice, simulatedS -> true, Replay::nobodyWatches);
-    }
-
-    private static Doorway nobodyWatches(Recorder recorder) {
-        return new Doorway(recorder, recorder);
+        return run(scenario, choice, simulatedS -> true, recorder -> recorder);
     }
 
     /** The same at a pace for people, who see a line each quarter of an hour and each alert; ends when the pace says so. */
     public static RunResult live(Scenario scenario, LawChoice choice, Pace pace, Consumer<String> lines) {
-        Live live = new Live(scenario, lines);
-        return run(
-                scenario,
-                choice,
-                pace,
-                recorder -> new Doorway(
-                        (stepped, alerts) -> {
-                            recorder.record(stepped, alerts);
-                            live.record(stepped, alerts);
-                        },
-                        alert -> {
-                            recorder.tell(alert);
-                            live.tell(alert);
-                        }));
+        return run(scenario, choice, pace, recorder -> new Live(scenario, lines, recorder));
     }
 
-    /** Who hears what the controller did. */
-    private record Doorway(Journal journal, Courier courier) {}
-
-    private static RunResult run(
-            Scenario scenario, LawChoice choice, Pace pace, Function<Recorder, Doorway> listening) {
+    /** @param listening who stands at the doors and hears what the controller did; the recorder must hear it too */
+    private static <D extends Journal & Courier> RunResult run(
+            Scenario scenario, LawChoice choice, Pace pace, Function<Recorder, D> listening) {
         Site site = scenario.site();
         World world = new World(plan(scenario, choice.label().guarded()));
         Relays relays = new SimRelays(world, scenario.seed());
@@ -77,7 +57,7 @@ public final class Replay {
                 new VirtualTicker(world, recorder, scenario.startEpochS(), scenario.lengthS(), scenario.tickS());
         ForecastSource forecasts =
                 new NightForecasts(scenario.weather(), scenario.forecast(), scenario.offset(), world.faults());
-        Doorway heard = listening.apply(recorder);
+        D listener = listening.apply(recorder);
         PacedTicker paced = new PacedTicker(ticker, world, pace);
         while (!ticker.isOver() && !paced.isStopped()) { // once, and again after every restart of the controller
             new ControlLoop(
@@ -88,9 +68,9 @@ public final class Replay {
                             sensors,
                             forecasts,
                             relays,
-                            heard.journal(),
+                            listener,
                             StateKeeper.forgetful(),
-                            heard.courier())
+                            listener)
                     .run();
         }
         return recorder.result();
@@ -104,7 +84,7 @@ public final class Replay {
         return new WorldPlan(
                 scenario.tunnel(),
                 guarded ? scenario.machines() : scenario.machinesByHand(),
-                scenario.site().machines().stream().map(Machine::id).toList(),
+                scenario.site().machineIds(),
                 scenario.start(),
                 scenario.weather(),
                 scenario.startEpochS(),

@@ -48,7 +48,7 @@ final class Sums {
         belowFloorS += now.coldestC < floorC ? lastsS : 0;
         filmAtDewS += truth.isFilmAtDewPoint() ? lastsS : 0;
         double rhPercent = truth.benchRhPercent(coldestBench);
-        benchAtDewS += rhPercent >= 100 ? lastsS : 0;
+        benchAtDewS += rhPercent >= 100 ? lastsS : 0; // air and leaves there are as cold as the dew point
         aboveRhTargetS += rhPercent > rhTargetPercent ? lastsS : 0;
         long minute = Math.floorDiv(now.epochS + offsetS, MINUTE_S);
         if (minute != paidMinute) {

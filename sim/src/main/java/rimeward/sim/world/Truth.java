@@ -52,10 +52,6 @@ public final class Truth {
         return tunnel.benchRhPercent(bench);
     }
 
-    public boolean isBenchAtDewPoint(int bench) {
-        return tunnel.isBenchAtDewPoint(bench);
-    }
-
     public boolean isFilmAtDewPoint() {
         return tunnel.isFilmAtDewPoint();
     }
