@@ -17,7 +17,6 @@ import rimeward.sim.fault.FaultPlan;
 import rimeward.sim.physics.Defaults;
 import rimeward.sim.physics.DryerParameters;
 import rimeward.sim.physics.MachineParameters;
-import rimeward.sim.physics.Network;
 import rimeward.sim.physics.Tunnel;
 import rimeward.sim.physics.VentFanParameters;
 import rimeward.sim.weather.Place;
@@ -27,7 +26,7 @@ import rimeward.sim.world.GrowerRounds;
 import rimeward.sim.world.World;
 import rimeward.sim.world.WorldPlan;
 
-/** What physics costs a step of 5 s: the linear network alone, the tunnel in still weather, and the whole world in a winter's. */
+/** What physics costs a step of 5 s: the tunnel in still weather, and the whole world in a winter's. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -44,44 +43,10 @@ public class TunnelBench {
 
     private final WeatherSeries weather =
             Recipe.uplandWinter(new Place(54.4, -2.5, 310), START, DAYS + 1, 1).make();
-    private final Network network = network();
 
     private MachineParameters machines() {
         DryerParameters kind = dryer.equals("sorption") ? Defaults.sorptionDryer() : Defaults.compressorDryer();
         return new MachineParameters(Defaults.heater(), kind, VentFanParameters.none());
-    }
-
-    private static Network network() {
-        Network network = new Network(6);
-        for (int node = 0; node < 6; node++) {
-            network.capacity(node, node == 2 ? 0 : 1000 * (node + 1));
-        }
-        return network;
-    }
-
-    @Benchmark
-    @OperationsPerInvocation(1000)
-    public double networkAlone() {
-        double sum = 0;
-        for (int i = 0; i < 1000; i++) {
-            network.clear();
-            network.source(0, 10 + i % 7);
-            network.link(0, 5, 20);
-            network.link(1, 5, 12);
-            network.flow(1, 3, 100);
-            network.link(2, 3, 0.1);
-            network.link(2, 4, 90);
-            network.link(2, 5, 200);
-            network.link(3, 4, 0.1);
-            network.link(4, 5, 90);
-            network.bound(2, 150, -2);
-            network.bound(3, 0.1, 1);
-            network.bound(4, 18, 7);
-            network.bound(5, 15, 1);
-            network.step(5);
-            sum += network.mean(5);
-        }
-        return sum;
     }
 
     @Benchmark

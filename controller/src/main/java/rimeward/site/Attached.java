@@ -31,9 +31,12 @@ public sealed interface Attached {
      */
     record OneWire(String device) implements Attached {
         public OneWire {
-            Check.that(
-                    device.matches("28-[0-9a-f]{12}"),
-                    "1-Wire device is \"" + device + "\"; it must look like 28-0123456789ab");
+            Check.that(isName(device), "1-Wire device is \"" + device + "\"; it must look like 28-0123456789ab");
+        }
+
+        /** Whether it is the name of a DS18B20's folder. */
+        public static boolean isName(String device) {
+            return device.matches("28-[0-9a-f]{12}");
         }
     }
 

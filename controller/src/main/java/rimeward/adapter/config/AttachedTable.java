@@ -3,13 +3,10 @@ package rimeward.adapter.config;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import rimeward.site.Attached;
 
 /** Reads a sensor's {@code attached} table; without one nothing is attached. */
 final class AttachedTable {
-    private static final Pattern DS18B20 = Pattern.compile("28-[0-9a-f]{12}");
-
     private enum By {
         I2C_SHT3X,
         I2C_SHT4X,
@@ -74,7 +71,7 @@ final class AttachedTable {
     private static Kind<String> oneWireName() {
         String expected = "the name of a DS18B20's folder in quotes, \"28-0123456789ab\"";
         return new Kind<>(expected, "28-000000000000", value -> {
-            if (value instanceof String name && DS18B20.matcher(name).matches()) {
+            if (value instanceof String name && Attached.OneWire.isName(name)) {
                 return name;
             }
             throw new Misread("must be " + expected, "look into /sys/bus/w1/devices");

@@ -12,6 +12,7 @@ import java.sql.Statement;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -19,6 +20,10 @@ import java.util.Optional;
 final class Database {
     private static final int CORRUPT = 11; // SQLITE_CORRUPT and SQLITE_NOTADB of sqlite.org/rescode.html
     private static final int NOT_A_DATABASE = 26;
+
+    /** What SQLite lays beside a file in write-ahead mode. */
+    static final List<String> TAILS = List.of("-wal", "-shm");
+
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("uuuuMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
@@ -81,7 +86,7 @@ final class Database {
         for (int again = 2; Files.exists(aside); again++) {
             aside = sibling(file, suffix + "-" + again);
         }
-        for (String tail : new String[] {"-wal", "-shm"}) {
+        for (String tail : TAILS) {
             if (Files.exists(sibling(file, tail))) {
                 Files.move(sibling(file, tail), sibling(aside, tail), StandardCopyOption.REPLACE_EXISTING);
             }
@@ -90,7 +95,7 @@ final class Database {
         return aside;
     }
 
-    private static Path sibling(Path file, String suffix) {
+    static Path sibling(Path file, String suffix) {
         return file.resolveSibling(file.getFileName() + suffix);
     }
 

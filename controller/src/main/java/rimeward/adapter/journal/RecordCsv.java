@@ -41,20 +41,24 @@ public final class RecordCsv {
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery("SELECT * FROM " + table + " ORDER BY rowid");
                 Writer out = Files.newBufferedWriter(to, UTF_8)) {
-            int columns = row.getMetaData().getColumnCount();
-            List<String> names = new ArrayList<>();
-            for (int i = 1; i <= columns; i++) {
-                names.add(row.getMetaData().getColumnName(i));
-            }
+            List<String> names = columns(row);
             out.write(FIRST + Schema.VERSION + "\n" + String.join(",", names) + "\n");
             while (row.next()) {
                 List<@Nullable Object> cells = new ArrayList<>();
-                for (int i = 1; i <= columns; i++) {
+                for (int i = 1; i <= names.size(); i++) {
                     cells.add(row.getObject(i));
                 }
                 out.write(Csv.line(cells));
             }
         }
+    }
+
+    private static List<String> columns(ResultSet row) throws SQLException {
+        List<String> names = new ArrayList<>();
+        for (int i = 1; i <= row.getMetaData().getColumnCount(); i++) {
+            names.add(row.getMetaData().getColumnName(i));
+        }
+        return names;
     }
 
     /** Fills a new file from a folder that {@link #export} wrote. Throws {@link BadRecord}, and leaves no file behind then. */
@@ -78,8 +82,9 @@ public final class RecordCsv {
 
     private static void removeHalf(Path file, BadRecord because) {
         try {
-            for (String tail : List.of("", "-wal", "-shm")) {
-                Files.deleteIfExists(file.resolveSibling(file.getFileName() + tail));
+            Files.deleteIfExists(file);
+            for (String tail : Database.TAILS) {
+                Files.deleteIfExists(Database.sibling(file, tail));
             }
         } catch (IOException e) {
             because.addSuppressed(e);
@@ -121,12 +126,10 @@ public final class RecordCsv {
 
     /** Column names go into a statement, so only the table's own are let through. */
     private static int header(Connection connection, String table, Path from, String header) throws SQLException {
-        List<String> names = new ArrayList<>();
+        List<String> names;
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery("SELECT * FROM " + table + " LIMIT 0")) {
-            for (int i = 1; i <= row.getMetaData().getColumnCount(); i++) {
-                names.add(row.getMetaData().getColumnName(i));
-            }
+            names = columns(row);
         }
         if (!header.equals(String.join(",", names))) {
             throw new BadRecord(from, 2, "the columns are not " + String.join(",", names), "export the record again");

@@ -3,7 +3,10 @@ package rimeward.adapter.journal;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rimeward.alert.Alert;
 import rimeward.core.reading.Frame;
@@ -20,15 +23,12 @@ final class Rows {
 
     static void frame(Connection connection, FrameRow row) throws SQLException {
         Frame frame = row.frame();
-        Tick tick = frame.tick();
-        insert(
+        insertAt(
                 connection,
-                "frame (at_ms, trusted, number, elapsed_ms, change, outage_s, trust, holder, wish, closed, overruled, reasons,"
-                        + " air_verdicts, rh_verdicts, deliveries, outlook, sensors, powers_w, tank_full, door_open)",
-                tick.wall().epochMs(),
-                tick.wall().trusted() ? 1 : 0,
-                tick.number(),
-                tick.elapsedMs(),
+                frame.tick(),
+                "frame",
+                "change, outage_s, trust, holder, wish, closed, overruled, reasons,"
+                        + " air_verdicts, rh_verdicts, deliveries, outlook, sensors, powers_w, tank_full, door_open",
                 row.change() ? 1 : 0,
                 Double.toString(row.outageS()),
                 row.trust().name(),
@@ -48,14 +48,11 @@ final class Rows {
     }
 
     static void decision(Connection connection, Switched switched) throws SQLException {
-        Tick tick = switched.at();
-        insert(
+        insertAt(
                 connection,
-                "decision (at_ms, trusted, number, elapsed_ms, machine, is_on, overruled, reason, sentence)",
-                tick.wall().epochMs(),
-                tick.wall().trusted() ? 1 : 0,
-                tick.number(),
-                tick.elapsedMs(),
+                switched.at(),
+                "decision",
+                "machine, is_on, overruled, reason, sentence",
                 switched.machine(),
                 switched.on() ? 1 : 0,
                 switched.overruled() ? 1 : 0,
@@ -64,14 +61,11 @@ final class Rows {
     }
 
     static void alert(Connection connection, Alert alert) throws SQLException {
-        Tick tick = alert.at();
-        insert(
+        insertAt(
                 connection,
-                "outbox (at_ms, trusted, number, elapsed_ms, kind, subject, change, text)",
-                tick.wall().epochMs(),
-                tick.wall().trusted() ? 1 : 0,
-                tick.number(),
-                tick.elapsedMs(),
+                alert.at(),
+                "outbox",
+                "kind, subject, change, text",
                 alert.kind().name(),
                 alert.subject(),
                 alert.change().name(),
@@ -99,6 +93,16 @@ final class Rows {
 
     private static @Nullable Double celsius(Lowest lowest) {
         return lowest instanceof Lowest.Seen seen ? seen.airC() : null;
+    }
+
+    /** A row that begins with its tick. */
+    private static void insertAt(
+            Connection connection, Tick tick, String table, String columns, @Nullable Object... cells)
+            throws SQLException {
+        List<@Nullable Object> all = new ArrayList<>(
+                List.of(tick.wall().epochMs(), tick.wall().trusted() ? 1 : 0, tick.number(), tick.elapsedMs()));
+        all.addAll(Arrays.asList(cells));
+        insert(connection, table + " (at_ms, trusted, number, elapsed_ms, " + columns + ")", all.toArray());
     }
 
     static void insert(Connection connection, String into, @Nullable Object... cells) throws SQLException {

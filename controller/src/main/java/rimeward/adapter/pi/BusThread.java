@@ -19,16 +19,18 @@ final class BusThread implements AutoCloseable {
     /** A sensor and where its readings go. */
     record Watched(Probe probe, Cell cell) {}
 
+    private final String name;
     private final List<Watched> sensors;
     private final LongSupplier nanoTime;
     private final CountDownLatch stop = new CountDownLatch(1);
 
-    BusThread(List<Watched> sensors, LongSupplier nanoTime) {
+    BusThread(String name, List<Watched> sensors, LongSupplier nanoTime) {
+        this.name = name;
         this.sensors = List.copyOf(sensors);
         this.nanoTime = nanoTime;
     }
 
-    void start(String name) {
+    void start() {
         Thread thread = new Thread(this::run, name);
         thread.setDaemon(true);
         thread.start();

@@ -3,6 +3,7 @@ package rimeward.adapter.pi;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rimeward.port.Relays;
@@ -113,7 +114,7 @@ public final class PiRelays implements Relays, AutoCloseable {
             }
         }
 
-        private void fails(String why, RelayLine.@org.jspecify.annotations.Nullable LineFailed cause) {
+        private void fails(String why, RelayLine.@Nullable LineFailed cause) {
             if (!failing) {
                 failing = true;
                 LOG.error(

@@ -24,7 +24,6 @@ import rimeward.site.Site;
  */
 public final class PiSensors implements Sensors, AutoCloseable {
     private final List<Cell> cells = new ArrayList<>();
-    private final Map<String, List<BusThread.Watched>> buses = new LinkedHashMap<>();
     private final List<BusThread> threads = new ArrayList<>();
     private final List<Reading> powersW;
     private final Signal tankFull;
@@ -44,28 +43,29 @@ public final class PiSensors implements Sensors, AutoCloseable {
 
     PiSensors(Site site, Path root, LongSupplier nanoTime, IntFunction<I2cBus> i2c) {
         this.nanoTime = nanoTime;
+        Map<String, List<BusThread.Watched>> buses = new LinkedHashMap<>();
         Map<Integer, I2cBus> opened = new LinkedHashMap<>();
         for (Sensor sensor : site.sensors()) {
             Cell cell = new Cell(sensor);
             cells.add(cell);
             if (sensor.attached() instanceof Attached.I2c at) {
                 I2cBus bus = opened.computeIfAbsent(at.bus(), i2c::apply);
-                watch("i2c-" + at.bus(), new ShtProbe(bus, at), cell);
+                watch(buses, "i2c-" + at.bus(), new ShtProbe(bus, at), cell);
             } else if (sensor.attached() instanceof Attached.Hwmon at) {
-                watch("hwmon-" + at.bus(), new HwmonProbe(root, at), cell);
+                watch(buses, "hwmon-" + at.bus(), new HwmonProbe(root, at), cell);
             } else if (sensor.attached() instanceof Attached.OneWire at) {
-                watch("one-wire", new OneWireProbe(root, at), cell);
+                watch(buses, "one-wire", new OneWireProbe(root, at), cell);
             } else if (sensor.attached() instanceof Attached.Iio at) {
-                watch("iio-" + at.device(), new IioProbe(root, at), cell);
+                watch(buses, "iio-" + at.device(), new IioProbe(root, at), cell);
             }
         }
-        buses.values().forEach(bus -> threads.add(new BusThread(bus, nanoTime)));
+        buses.forEach((name, watched) -> threads.add(new BusThread("sensors " + name, watched, nanoTime)));
         powersW = site.machines().stream().map(PiSensors::power).toList();
         boolean hasFloat = site.drying() instanceof Drying.Dryer dryer && dryer.hasTankFloat();
         tankFull = hasFloat ? Signal.LOST : Signal.NOT_FITTED;
     }
 
-    private void watch(String bus, Probe probe, Cell cell) {
+    private static void watch(Map<String, List<BusThread.Watched>> buses, String bus, Probe probe, Cell cell) {
         buses.computeIfAbsent(bus, name -> new ArrayList<>()).add(new BusThread.Watched(probe, cell));
     }
 
@@ -74,10 +74,7 @@ public final class PiSensors implements Sensors, AutoCloseable {
     }
 
     void start() {
-        int next = 0;
-        for (String bus : buses.keySet()) {
-            threads.get(next++).start("sensors " + bus);
-        }
+        threads.forEach(BusThread::start);
     }
 
     /** Reads every sensor once on the caller's thread; for {@code wiring} and tests. May hang with a sensor. */

@@ -14,10 +14,10 @@ import rimeward.sim.check.Property;
 import rimeward.sim.scenario.Overrides;
 import rimeward.sim.scenario.Scenario;
 import rimeward.sim.scenario.ScenarioFile;
+import rimeward.sim.scenario.SmallNight;
 
 /** A recorded night from noon to noon, down to −9.9 °C, with what goes wrong. */
 class ReplayTest {
-    private static final Path CONFIG = Path.of("..", "config").toAbsolutePath().normalize();
     private static final long NOON_S = 1_390_842_000;
     private static final int HOUR_S = 3600;
 
@@ -25,18 +25,8 @@ class ReplayTest {
     private Path folder;
 
     private Scenario night(String more) throws Exception {
-        String text = """
-                title = "A night"
-                description = "For a test."
-                settings_file = "%s/tunnel.toml"
-                [time]
-                start = 2014-01-27T12:00:00
-                length = "1d"
-                utc_offset = "-05:00"
-                [weather]
-                file = "%s/weather/cold-snap-2014-01.csv"
-                """.formatted(CONFIG, CONFIG);
-        return ScenarioFile.read(Files.writeString(folder.resolve("night.toml"), text + more), Overrides.NONE);
+        return ScenarioFile.read(
+                Files.writeString(folder.resolve("night.toml"), SmallNight.TEXT + more), Overrides.NONE);
     }
 
     private static String fault(String at, String kind, String more) {

@@ -21,19 +21,8 @@ import rimeward.sim.physics.DryerParameters;
 import rimeward.sim.world.GrowerRounds;
 
 class ScenarioFileTest {
-    private static final Path CONFIG = Path.of("..", "config").toAbsolutePath().normalize();
-
-    private static final String SMALL = """
-            title = "A night"
-            description = "For a test."
-            settings_file = "%s/tunnel.toml"
-            [time]
-            start = 2014-01-27T12:00:00
-            length = "1d"
-            utc_offset = "-05:00"
-            [weather]
-            file = "%s/weather/cold-snap-2014-01.csv"
-            """.formatted(CONFIG, CONFIG);
+    private static final Path CONFIG = SmallNight.CONFIG;
+    private static final String SMALL = SmallNight.TEXT;
 
     @TempDir
     private Path folder;
