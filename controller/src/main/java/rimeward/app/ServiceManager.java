@@ -19,9 +19,9 @@ final class ServiceManager {
     void cycleDone() {
         long nowNs = System.nanoTime();
         if (!ready || nowNs - toldNs >= EVERY_NS) {
-            tell(ready ? "WATCHDOG=1" : "READY=1");
-            ready = true;
-            toldNs = nowNs;
+            boolean told = tell(ready ? "WATCHDOG=1" : "READY=1");
+            ready |= told;
+            toldNs = told ? nowNs : toldNs;
         }
     }
 
@@ -29,17 +29,19 @@ final class ServiceManager {
         tell("STOPPING=1");
     }
 
-    private void tell(String what) {
+    /** Whether it is told, or nobody wants to hear. */
+    private boolean tell(String what) {
         if (socket == null) {
-            return;
+            return true;
         }
         try {
             new ProcessBuilder("systemd-notify", what)
                     .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();
+            return true;
         } catch (IOException e) {
-            ready = false; // told again after the next cycle
+            return false; // told again after the next cycle
         }
     }
 }
