@@ -5,6 +5,6 @@ import rimeward.core.reading.Tick;
 
 /** Where forecasts come from. */
 public interface ForecastSource {
-    /** What is known now. Never blocks and never throws. */
+    /** What is known now; a forecast that {@link Outlook.Night} refuses counts as none. Never blocks and never throws. */
     Outlook latest(Tick now);
 }

@@ -6,13 +6,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
 import rimeward.core.decision.DutyLaw;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
+import rimeward.core.reading.Reading;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
+import rimeward.port.ForecastSource;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -22,6 +26,7 @@ class ControlLoopTest {
     private final List<String> log = new ArrayList<>();
     private final List<RelaySet> commands = new ArrayList<>();
     private Frame now = frames.after(0);
+    private ForecastSource forecasts = tick -> Outlook.NONE;
     private int ticksLeft;
 
     private void run(int ticks) {
@@ -39,7 +44,7 @@ class ControlLoopTest {
                             log.add("latch");
                             return now.senses();
                         },
-                        tick -> Outlook.NONE,
+                        forecasts,
                         set -> {
                             log.add("relays");
                             commands.add(set);
@@ -61,6 +66,17 @@ class ControlLoopTest {
     @Test
     void whatTheGuardSaysIsWhatTheRelaysGet() {
         frames.inside(4.5);
+        run(1);
+        assertThat(commands).containsExactly(RelaySet.of(1));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, 9999, -273.15})
+    void aForecastOfNonsenseIsNoForecastAndBlindTheHeaterGoesByTheColdOfLate(double lowestC) {
+        for (int sensor = 0; sensor < 4; sensor++) {
+            frames.air(sensor, Reading.NO_ANSWER);
+        }
+        forecasts = tick -> new Outlook.Night(1, lowestC, 1, 3600);
         run(1);
         assertThat(commands).containsExactly(RelaySet.of(1));
     }

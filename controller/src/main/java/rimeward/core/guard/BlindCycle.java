@@ -6,8 +6,9 @@ import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
 /**
- * Heat without eyes: when no inside temperature is believed, the stages run for the share of each cycle that the tunnel
- * model says the outside cold takes.
+ * Heat without eyes: when no inside temperature is believed, the stages run for the share of each period that the tunnel
+ * model says the outside cold takes. The stages take turns at being the first, so that one which is dead without anybody
+ * seeing it takes no more than its own share of the heat with it. One that is known to be dead comes last.
  */
 final class BlindCycle {
     /** Long enough for a contactor, no longer than the minutes in which a light tunnel's air follows. Own choice. */
@@ -15,6 +16,9 @@ final class BlindCycle {
 
     /** Held this much above the floor band's lower limit, because a model is not a thermometer. Own choice. */
     static final double RESERVE_K = 3;
+
+    /** A failed stage with a meter is still tried this long in each period, to see whether it was mended, s. Own choice. */
+    private static final double TRIAL_S = 60;
 
     private BlindCycle() {}
 
@@ -24,23 +28,37 @@ final class BlindCycle {
         return StrictMath.max(0, tunnel.heatToHoldW(holdC, outsideC));
     }
 
-    /** The place in the cycle: it begins anew when a period is over. */
-    static double phaseS(double sinceBeginS) {
-        return sinceBeginS < PERIOD_S ? sinceBeginS : 0;
+    /** The place in the cycle, which has one period for each stage's turn: it begins anew when all have had theirs, s. */
+    static double phaseS(Site site, double sinceBeginS) {
+        return sinceBeginS < PERIOD_S * site.heater().stages().size() ? sinceBeginS : 0;
     }
 
     /** The stages to run at this place of the cycle. */
-    static RelaySet stages(Site site, double neededW, double phaseS) {
+    static RelaySet stages(Site site, RelaySet failed, double neededW, double phaseS) {
+        int count = site.heater().stages().size();
+        int turn = (int) (phaseS / PERIOD_S);
+        double placeS = phaseS - turn * PERIOD_S;
         RelaySet on = RelaySet.none();
         double leftW = neededW;
-        for (int i = 0; i < site.heater().stages().size() && leftW > 0; i++) {
-            Machine stage = site.heater().stages().get(i);
-            double shareS = PERIOD_S * leftW / stage.ratedW();
-            if (shareS >= PERIOD_S || phaseS < StrictMath.max(shareS, stage.minOnS())) {
-                on = on.with(i);
+        for (int i = 0; i < count; i++) {
+            int stage = (turn + i) % count;
+            if (!failed.has(stage)) {
+                on = runs(site, stage, leftW, placeS, 0) ? on.with(stage) : on;
+                leftW -= site.heater().stages().get(stage).ratedW();
             }
-            leftW -= stage.ratedW();
+        }
+        for (int stage = 0; stage < count; stage++) {
+            boolean tried = failed.has(stage) && neededW > 0;
+            double trialS = site.heater().stages().get(stage).hasPowerFeedback() ? TRIAL_S : 0;
+            on = tried && runs(site, stage, leftW, placeS, trialS) ? on.with(stage) : on;
         }
         return on;
+    }
+
+    /** Whether a stage runs now that has this much heat left to give, and at least so long in each period. */
+    private static boolean runs(Site site, int stage, double leftW, double placeS, double leastS) {
+        Machine machine = site.heater().stages().get(stage);
+        double shareS = leftW > 0 ? StrictMath.max(PERIOD_S * leftW / machine.ratedW(), machine.minOnS()) : 0;
+        return placeS < StrictMath.max(shareS, leastS);
     }
 }

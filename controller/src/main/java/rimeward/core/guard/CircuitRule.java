@@ -81,17 +81,22 @@ final class CircuitRule {
                 && (was.closed().has(place) || was.clocks().get(place).sinceSwitchS() + dtS < spec.runOnS());
     }
 
-    /** Inrush: one machine starts at a time. The stage that holds the floor goes first and waits for nobody. */
-    void startOneAtATime(LastWord word, GuardState was, double dtS) {
+    /**
+     * Inrush: one machine starts at a time. The stage that holds the floor goes first and waits for nobody; a stage that is known
+     * to give nothing holds nothing.
+     */
+    void startOneAtATime(LastWord word, GuardState was, RelaySet failed, double dtS) {
         RelaySet starting = word.closed().minus(was.closed());
         if (starting.isEmpty()) {
             return;
         }
         double sinceS = was.sinceAnyStartS() + dtS;
+        RelaySet able = heater.minus(failed);
+        RelaySet holders = starting.meets(able) ? starting.and(able) : starting;
         boolean holderStarts =
-                starting.meets(heater) && !word.closed().and(was.closed()).meets(heater);
+                starting.meets(heater) && !word.closed().and(was.closed()).meets(starting.meets(able) ? able : heater);
         boolean mayStart = holderStarts || sinceS >= site.circuit().staggerS();
-        int first = Integer.lowestOneBit(starting.bits()); // heater stages come first in the site's order
+        int first = Integer.lowestOneBit(holders.bits()); // heater stages come first in the site's order
         RelaySet waiting = mayStart ? starting.minus(RelaySet.of(first)) : starting;
         word.forbid(
                 waiting,

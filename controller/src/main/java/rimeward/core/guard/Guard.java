@@ -69,7 +69,7 @@ public final class Guard {
         double blindW = inside instanceof Inside.Unseen ? BlindCycle.neededW(site, tunnel, outsideC) : 0;
 
         if (inside instanceof Inside.Unseen) {
-            runBlind(word, blindW, was.blindPhaseS());
+            runBlind(word, deliveries.failed(), blindW, was.blindPhaseS());
         }
         comfort.apply(word, was, dtS);
         lockDryer(word, judgement, dryerTooCold, dryerRestLeftS);
@@ -86,7 +86,7 @@ public final class Guard {
         }
         RelaySet stuck = deliveries.stuck();
         circuit.shed(word, was, needed, weakerThanTheDryer(deliveries), stuck, dtS);
-        circuit.startOneAtATime(word, was, dtS);
+        circuit.startOneAtATime(word, was, deliveries.failed(), dtS);
 
         RelaySet closed = word.closed();
         boolean started = !closed.minus(was.closed()).isEmpty();
@@ -98,7 +98,7 @@ public final class Guard {
                 dryerTooCold,
                 dryerRestLeftS,
                 started ? 0 : MachineClock.sum(was.sinceAnyStartS(), dtS),
-                inside instanceof Inside.Unseen ? BlindCycle.phaseS(was.blindPhaseS() + dtS) : 0);
+                inside instanceof Inside.Unseen ? BlindCycle.phaseS(site, was.blindPhaseS() + dtS) : 0);
         boolean dryerGives = closed.meets(dryer) && deliveries.any(dryer, Delivery.GIVING);
         Holder holder = !needed && dryerGives && wouldBeNeeded(inside, tunnel, outsideC)
                 ? Holder.DRYER
@@ -209,8 +209,8 @@ public final class Guard {
     }
 
     /** Without eyes the law is not asked about the heater: the tunnel model is. */
-    private void runBlind(LastWord word, double neededW, double phaseS) {
-        RelaySet stages = BlindCycle.stages(site, neededW, phaseS);
+    private void runBlind(LastWord word, RelaySet failed, double neededW, double phaseS) {
+        RelaySet stages = BlindCycle.stages(site, failed, neededW, phaseS);
         Reason why = new Reason(Cause.BLIND_CYCLE, neededW, site.heater().ratedW());
         word.demand(stages, why);
         word.forbid(heater.minus(stages), why);

@@ -56,7 +56,9 @@ public final class EffectWatch {
         double arrivingW = arrivingW(powersW, closed);
         HeatTrace heat;
         StuckTrace stuck = StuckTrace.NONE;
+        boolean airTells = false;
         if (judgement.inside() instanceof Inside.Seen seen && !judgement.doorOpen()) {
+            airTells = true;
             heat = was.heat().after(seen, arrivingW, tunnel, dtS);
             stuck = stuck(was, powersW, closed, heat, tunnel, dtS);
             judgeUnseen(each, powersW, sinceS, heat, stuck);
@@ -68,7 +70,7 @@ public final class EffectWatch {
         RelaySet failedLately = RelaySet.none();
         for (int i = 0; i < each.length; i++) {
             boolean metered = powersW[i] instanceof Reading.Value;
-            tracks[i] = tracks[i].after(machines[i], each[i], metered, sinceS[i], dtS);
+            tracks[i] = tracks[i].after(machines[i], each[i], metered, airTells, sinceS[i], dtS);
             failed = tracks[i].failed() ? failed.with(i) : failed;
             failedLately = tracks[i].failedLately() ? failedLately.with(i) : failedLately;
         }

@@ -26,7 +26,14 @@ record MachineTrack(double sinceChangeS, boolean failed, double sinceFailedS) {
         return changed ? 0 : StrictMath.min(LONG_S, sinceChangeS + dtS);
     }
 
-    MachineTrack after(Machine machine, Delivery delivery, boolean metered, double sinceS, double dtS) {
+    /**
+     * The next state.
+     *
+     * @param metered whether a meter tells what it gives
+     * @param airTells whether the air can: not while blind, when forgetting would only mean not knowing
+     */
+    MachineTrack after(
+            Machine machine, Delivery delivery, boolean metered, boolean airTells, double sinceS, double dtS) {
         return switch (delivery) {
             case NOT_GIVING -> new MachineTrack(sinceS, machine.role() == Role.HEATER_STAGE, 0);
             case GIVING, STUCK_ON -> sound(sinceS);
@@ -34,7 +41,7 @@ record MachineTrack(double sinceChangeS, boolean failed, double sinceFailedS) {
                 if (!failed) {
                     yield sound(sinceS);
                 }
-                double agoS = sinceFailedS + dtS;
+                double agoS = sinceFailedS + (metered || airTells ? dtS : 0);
                 yield metered || agoS < FORGOTTEN_S ? new MachineTrack(sinceS, true, agoS) : sound(sinceS);
             }
         };

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Collections;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import rimeward.core.decision.Cause;
 import rimeward.core.decision.Decision;
@@ -248,6 +249,45 @@ class GuardTest {
             onS += closed.and(STAGES).size() * dtS;
         }
         assertThat(onS * 1000 / (10 * BlindCycle.PERIOD_S)).isCloseTo(neededW, within(0.02 * neededW));
+    }
+
+    /** How long each of the two stages was closed while blind, over so many periods, s. */
+    private double[] blindRunsS(UnaryOperator<RelaySet> failed, int periods) {
+        double dtS = 5;
+        double[] onS = new double[2];
+        Judgement blind = Beliefs.of(new Inside.Unseen(60, false), Damp.UNSEEN, Outside.UNSEEN);
+        for (double t = 0; t < periods * BlindCycle.PERIOD_S; t += dtS) {
+            RelaySet lost = failed.apply(state.closed());
+            Deliveries seen = new Deliveries(Beliefs.allOff().each(), lost, lost, false);
+            RelaySet closed = step(NONE, blind, seen, dtS).closed();
+            onS[0] += closed.has(Sites.STAGE_1) ? dtS : 0;
+            onS[1] += closed.has(Sites.STAGE_2) ? dtS : 0;
+        }
+        return onS;
+    }
+
+    @Test
+    void blindAndWithTheFirstStageFailedTheSecondGivesTheHeat() {
+        site = Sites.losing(70); // 70 W/K · 15.7 K: more than one stage
+        double[] onS = blindRunsS(closed -> STAGE_1, 10);
+        assertThat(onS[1]).isEqualTo(10 * BlindCycle.PERIOD_S);
+        assertThat(onS[0]).as("tried with what is left").isBetween(600.0, 1200.0);
+    }
+
+    @Test
+    void blindAFailedStageThatIsNotNeededIsStillTriedInEachPeriod() {
+        site = Sites.losing(40);
+        double[] onS = blindRunsS(closed -> STAGE_1, 10);
+        assertThat(onS[1]).isCloseTo(10 * BlindCycle.PERIOD_S * 0.628, within(100.0));
+        assertThat(onS[0]).isCloseTo(600, within(60.0));
+    }
+
+    @Test
+    void blindAndWithNobodyToSeeWhichStageIsDeadTheyTakeTurns() {
+        site = Sites.losing(40);
+        double[] onS = blindRunsS(closed -> NONE, 10);
+        assertThat(onS[0]).isCloseTo(onS[1], within(100.0));
+        assertThat(onS[0] + onS[1]).isCloseTo(10 * BlindCycle.PERIOD_S * 0.628, within(100.0));
     }
 
     @Test

@@ -130,7 +130,19 @@ class EffectWatchTest {
         assertThat(pass(STAGE_1, 30).failed()).isEqualTo(STAGE_1);
         frames.power(Sites.STAGE_1, Reading.NO_ANSWER);
         assertThat(pass(NONE, 7100).failed()).isEqualTo(STAGE_1);
+        frames.jitter(0.01); // else the air would be taken to be unseen
         assertThat(pass(NONE, 200).failed()).isEqualTo(NONE);
+    }
+
+    @Test
+    void whileBlindAFailureThatNobodyCanSeeMendedIsNotForgotten() {
+        pass(STAGE_1, 30);
+        assertThat(pass(STAGE_1, 30).failed()).isEqualTo(STAGE_1);
+        frames.power(Sites.STAGE_1, Reading.NO_ANSWER);
+        for (int sensor = 0; sensor < 3; sensor++) {
+            frames.air(sensor, Reading.NO_ANSWER);
+        }
+        assertThat(pass(STAGE_1, 20_000).failed()).isEqualTo(STAGE_1);
     }
 
     @Test
