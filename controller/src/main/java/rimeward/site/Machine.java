@@ -7,7 +7,7 @@ package rimeward.site;
  * @param minOnS shortest run, s
  * @param minRestS shortest rest, s
  * @param maxStartsPerH most starts in any hour
- * @param hasPowerFeedback whether a meter shows what it draws
+ * @param meter how what it draws is seen
  */
 public record Machine(
         String id,
@@ -16,8 +16,29 @@ public record Machine(
         double minOnS,
         double minRestS,
         int maxStartsPerH,
-        boolean hasPowerFeedback,
+        Meter meter,
         Wiring wiring) {
+    /** A machine whose meter, if it has one, is simulated or replayed. */
+    public Machine(
+            String id,
+            Role role,
+            double ratedW,
+            double minOnS,
+            double minRestS,
+            int maxStartsPerH,
+            boolean hasPowerFeedback,
+            Wiring wiring) {
+        this(
+                id,
+                role,
+                ratedW,
+                minOnS,
+                minRestS,
+                maxStartsPerH,
+                hasPowerFeedback ? new Meter.NotAttached() : new Meter.NotFitted(),
+                wiring);
+    }
+
     public Machine {
         Check.id("machine id", id);
         Check.within("ratedW of " + id, ratedW, 1, 20_000);
@@ -27,6 +48,11 @@ public record Machine(
         Check.that(
                 minOnS + minRestS <= 3600.0 / maxStartsPerH,
                 "minOnS + minRestS of " + id + " is longer than its share of the hour (3600 s / maxStartsPerH)");
+    }
+
+    /** Whether a meter shows what it draws. */
+    public boolean hasPowerFeedback() {
+        return meter.isFitted();
     }
 
     /** Shortest time from one start to the next, s. */

@@ -9,6 +9,7 @@ import java.util.Set;
  * Everything the controller knows of its place before it looks at a sensor. The machines' order is fixed: heater stages
  * first, then the dryer, then the vent fan; a {@link RelaySet} counts in that order.
  *
+ * @param door whether and how the controller sees an open door
  * @param floorC the lowest temperature any plant may meet, °C: the highest of the plants' own minimums
  */
 public record Site(
@@ -23,9 +24,11 @@ public record Site(
         Venting venting,
         Circuit circuit,
         Tariff tariff,
+        Contact door,
         List<Machine> machines,
         double floorC) {
 
+    /** A place without a door contact. */
     public Site(
             String id,
             String name,
@@ -50,6 +53,35 @@ public record Site(
                 venting,
                 circuit,
                 tariff,
+                new Contact.NotFitted());
+    }
+
+    public Site(
+            String id,
+            String name,
+            List<Plant> plants,
+            Targets targets,
+            Tunnel tunnel,
+            List<Sensor> sensors,
+            Heater heater,
+            Drying drying,
+            Venting venting,
+            Circuit circuit,
+            Tariff tariff,
+            Contact door) {
+        this(
+                id,
+                name,
+                plants,
+                targets,
+                tunnel,
+                sensors,
+                heater,
+                drying,
+                venting,
+                circuit,
+                tariff,
+                door,
                 inOrder(heater, drying, venting),
                 highestMinimumC(plants));
     }

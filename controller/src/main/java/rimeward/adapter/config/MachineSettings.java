@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rimeward.site.Circuit;
+import rimeward.site.Contact;
 import rimeward.site.DryerKind;
 import rimeward.site.Drying;
 import rimeward.site.Heater;
 import rimeward.site.Machine;
 import rimeward.site.Role;
 import rimeward.site.Venting;
-import rimeward.site.Wiring;
 
 /** Reads {@code [heater]}, {@code [dryer]} and {@code [vent_fan]}, and what must hold between them. Empty where there are faults. */
 record MachineSettings(Optional<Heater> heater, Optional<Drying> drying, Optional<Venting> venting) {
@@ -20,14 +20,19 @@ record MachineSettings(Optional<Heater> heater, Optional<Drying> drying, Optiona
     /** A machine and the table it was read from. */
     private record Fitted(TableReader table, Machine machine) {}
 
-    static MachineSettings read(TableReader top, Optional<Circuit> circuit) {
+    static MachineSettings read(TableReader top, Optional<Circuit> circuit, LineUse lines) {
         List<Fitted> fitted = new ArrayList<>();
         Optional<Heater> heater = heater(top.table("heater"), fitted);
-        Optional<Drying> drying =
-                top.findTable("dryer").map(table -> dryer(table, fitted)).orElse(Optional.of(new Drying.NoDryer()));
+        Optional<Drying> drying = top.findTable("dryer")
+                .map(table -> dryer(table, fitted, lines))
+                .orElse(Optional.of(new Drying.NoDryer()));
         Optional<Venting> venting =
                 top.findTable("vent_fan").map(table -> fan(table, fitted)).orElse(Optional.of(new Venting.NoVentFan()));
-        namesAndLinesDiffer(fitted);
+        namesDiffer(fitted);
+        fitted.forEach(each -> {
+            lines.relay(each.table, each.machine.wiring());
+            lines.meter(each.table, each.machine.meter());
+        });
         double dryerFanW = drying.map(MachineSettings::fanW).orElse(0.0);
         circuit.ifPresent(some -> eachFitsAlone(fitted, some, dryerFanW));
         return new MachineSettings(heater, drying, venting);
@@ -42,7 +47,7 @@ record MachineSettings(Optional<Heater> heater, Optional<Drying> drying, Optiona
         return table.whenSound(() -> new Heater(stages, deadTimeS));
     }
 
-    private static Optional<Drying> dryer(TableReader table, List<Fitted> fitted) {
+    private static Optional<Drying> dryer(TableReader table, List<Fitted> fitted, LineUse lines) {
         Optional<Machine> machine = machine(table, Role.DRYER, fitted);
         DryerKind kind = table.get("kind", Kinds.word(DryerKind.class));
         double fanW = table.get("fan_W", Kinds.number(0, 20_000));
@@ -50,14 +55,15 @@ record MachineSettings(Optional<Heater> heater, Optional<Drying> drying, Optiona
         double minimumAirC = table.celsius("minimum_air", -10, 20);
         double collectionLPerH = table.get("collection_L_per_h", Kinds.number(0.01, 20));
         double tankL = tankL(table);
-        boolean hasTankFloat = table.get("tank_float", Kinds.yesNo());
+        Contact tankFloat = tankFloat(table);
+        lines.contact(table, "float", tankFloat);
         machine.ifPresent(some -> {
             if (fanW > some.ratedW()) {
                 table.fault("fan_W", "is more than the whole dryer's rated_W", "give the fan's share alone");
             }
         });
         return table.whenSound(() -> new Drying.Dryer(
-                machine.orElseThrow(), kind, fanW, runOnS, minimumAirC, collectionLPerH, tankL, hasTankFloat));
+                machine.orElseThrow(), kind, fanW, runOnS, minimumAirC, collectionLPerH, tankL, tankFloat));
     }
 
     /** Litres, or no end to them where a hose leads to a drain; the grower must say which. */
@@ -70,6 +76,21 @@ record MachineSettings(Optional<Heater> heater, Optional<Drying> drying, Optiona
             table.fault("tank_L", "contradicts hose = true", "keep one of the two");
         }
         return Double.POSITIVE_INFINITY;
+    }
+
+    /** Fitted or not; how it is attached is another matter, and a simulated tunnel needs none of it. */
+    private static Contact tankFloat(TableReader table) {
+        boolean fitted = table.get("tank_float", Kinds.yesNo());
+        Optional<TableReader> attached = table.findTable("float");
+        if (attached.isEmpty()) {
+            return fitted ? new Contact.NotAttached() : new Contact.NotFitted();
+        }
+        if (!fitted) {
+            table.fault("tank_float", "contradicts the table float below it", "set it true, or remove the table");
+        }
+        return InputTable.read(attached.get(), "the tank is full")
+                .<Contact>map(Contact.OnLine::new)
+                .orElse(new Contact.NotAttached());
     }
 
     private static Optional<Venting> fan(TableReader table, List<Fitted> fitted) {
@@ -87,15 +108,11 @@ record MachineSettings(Optional<Heater> heater, Optional<Drying> drying, Optiona
         return drying instanceof Drying.Dryer dryer ? dryer.fanW() : 0;
     }
 
-    private static void namesAndLinesDiffer(List<Fitted> fitted) {
+    private static void namesDiffer(List<Fitted> fitted) {
         Set<String> ids = new HashSet<>();
-        Set<String> lines = new HashSet<>();
         for (Fitted each : fitted) {
             if (!ids.add(each.machine.id())) {
                 each.table.fault("id", "is the name of another machine too", "give each its own");
-            }
-            if (each.machine.wiring() instanceof Wiring.GpioLine at && !lines.add(at.chip() + " " + at.line())) {
-                each.table.fault("relay", "sits on a line that another relay uses", "give each relay its own line");
             }
         }
     }

@@ -2,6 +2,7 @@ package rimeward.adapter.config;
 
 import java.util.Optional;
 import rimeward.site.Machine;
+import rimeward.site.Meter;
 import rimeward.site.Role;
 import rimeward.site.Wiring;
 
@@ -15,7 +16,7 @@ final class MachineTable {
         double minOnS = table.get("min_on_s", Kinds.number(0, 3600));
         double minRestS = table.get("min_rest_s", Kinds.number(0, 3600));
         int maxStartsPerH = table.get("max_starts_per_h", Kinds.whole(1, 60));
-        boolean hasPowerFeedback = table.get("power_feedback", Kinds.yesNo());
+        Meter meter = MeterTable.read(table, ratedW);
         Optional<TableReader> relay = table.findTable("relay");
         Wiring wiring = relay.<Wiring>flatMap(MachineTable::line).orElse(new Wiring.NotWired());
         double shareS = 3600.0 / maxStartsPerH;
@@ -27,8 +28,7 @@ final class MachineTable {
                             + Shown.number(minOnS + minRestS) + " s",
                     "lower it to at most " + (int) (3600 / (minOnS + minRestS)));
         }
-        return table.whenSound(
-                () -> new Machine(id, role, ratedW, minOnS, minRestS, maxStartsPerH, hasPowerFeedback, wiring));
+        return table.whenSound(() -> new Machine(id, role, ratedW, minOnS, minRestS, maxStartsPerH, meter, wiring));
     }
 
     /** A relay on a pin states its levels at start and stop: a library's default may close it. */

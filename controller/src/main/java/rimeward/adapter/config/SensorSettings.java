@@ -18,7 +18,7 @@ final class SensorSettings {
         List<TableReader> tables = top.someTables("sensor", "at least one must hang inside");
         List<Sensor> sensors = new ArrayList<>();
         Set<String> ids = new HashSet<>();
-        Set<Attached> used = new HashSet<>();
+        Set<Object> used = new HashSet<>();
         for (TableReader table : tables) {
             sensor(table).ifPresent(sensor -> {
                 sensors.add(sensor);
@@ -26,7 +26,7 @@ final class SensorSettings {
                     table.fault("id", "is the name of another sensor too", "give each its own");
                 }
                 boolean real = !(sensor.attached() instanceof Attached.NotAttached);
-                if (real && !used.add(sensor.attached())) {
+                if (real && !used.add(seat(sensor.attached()))) {
                     table.fault("attached", "is where another sensor sits too", "give each its own");
                 }
             });
@@ -36,6 +36,11 @@ final class SensorSettings {
             top.fault("sensor", "has none inside", "hang one among the plants and give it bench = \"…\"");
         }
         return allRead ? Optional.of(sensors) : Optional.empty();
+    }
+
+    /** An address on a bus is one chip's, whoever asks it: the kernel's driver keeps it from this program. */
+    private static Object seat(Attached attached) {
+        return attached instanceof Attached.I2c at ? new Attached.Hwmon(at.bus(), at.address()) : attached;
     }
 
     private static Optional<Sensor> sensor(TableReader table) {

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rimeward.site.Circuit;
+import rimeward.site.Contact;
 import rimeward.site.Plant;
 import rimeward.site.Sensor;
 import rimeward.site.Site;
@@ -50,7 +51,10 @@ public final class SiteSettings {
         Optional<Tunnel> tunnel = tunnel(top.table("tunnel"));
         Optional<List<Sensor>> sensors = SensorSettings.read(top);
         Optional<Circuit> circuit = circuit(top.table("circuit"));
-        MachineSettings machines = MachineSettings.read(top, circuit);
+        LineUse lines = new LineUse();
+        MachineSettings machines = MachineSettings.read(top, circuit, lines);
+        Contact door = door(top);
+        lines.contact(top, "door", door);
         Optional<Tariff> tariff = TariffSettings.read(top.table("tariff"));
         plants.ifPresent(some -> targets.ifPresent(band -> hotAboveFloorBand(targetsTable, some, band)));
         return top.whenSound(() -> new Site(
@@ -64,7 +68,15 @@ public final class SiteSettings {
                 machines.drying().orElseThrow(),
                 machines.venting().orElseThrow(),
                 circuit.orElseThrow(),
-                tariff.orElseThrow()));
+                tariff.orElseThrow(),
+                door));
+    }
+
+    private static Contact door(TableReader top) {
+        return top.findTable("door")
+                .flatMap(table -> InputTable.read(table, "the door is open"))
+                .<Contact>map(Contact.OnLine::new)
+                .orElse(new Contact.NotFitted());
     }
 
     private static Optional<List<Plant>> plants(TableReader top) {

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import rimeward.site.Attached;
 
@@ -29,9 +27,7 @@ class AttachedTableTest {
 
     @Test
     void theExamplesCommentIsSound() throws IOException {
-        String example = Files.readString(Path.of("..", "config", "tunnel.toml"));
-        String live = example.replaceAll("(?m)^# (\\[sensor.attached]|(by|bus|address) = )", "$1");
-        assertThat(read(live)).isEqualTo(new Attached.I2c(Attached.Chip.SHT4X, 1, 0x44));
+        assertThat(read(Example.live())).isEqualTo(new Attached.I2c(Attached.Chip.SHT4X, 1, 0x44));
     }
 
     @Test

@@ -144,7 +144,7 @@ class SiteSettingsFaultsTest {
         String twins = STAGE.formatted("twin", 300) + relay + STAGE.formatted("twin", 300) + relay;
         refused(SmallSite.with("[dryer]", twins + "[dryer]"), """
                 tunnel.toml:53: heater.stage[3].id = "twin" is the name of another machine too; give each its own
-                tunnel.toml:59: heater.stage[3].relay sits on a line that another relay uses; give each relay its own line""");
+                tunnel.toml:59: heater.stage[3].relay sits on a line that something else uses too; give each its own line""");
     }
 
     @Test

@@ -1,0 +1,71 @@
+package rimeward.site;
+
+/** How the controller sees what a machine draws. */
+public sealed interface Meter {
+    /**
+     * Longest time from pulse to pulse at rated power, s. A machine that does its work then shows it within the 20 s that are waited
+     * after a switching (three times this; {@code core.watch} takes 0.3 of the rated power for work).
+     */
+    double MOST_SPACING_S = 6;
+
+    record NotFitted() implements Meter {}
+
+    /** There is one, and nothing of it reaches this program but simulated or replayed. */
+    record NotAttached() implements Meter {}
+
+    /** The pulse output of an electricity meter (S0, IEC 62053-31) on a line, one pulse for each {@code 1/pulsesPerKWh} kWh. */
+    record Pulses(InputLine at, double pulsesPerKWh) implements Meter {
+        public Pulses {
+            checkPulses(pulsesPerKWh);
+        }
+    }
+
+    /**
+     * The same, counted by the kernel.
+     *
+     * @param device what the counter's file {@code name} says
+     * @param count number of the count in it
+     */
+    record Counter(String device, int count, double pulsesPerKWh) implements Meter {
+        public Counter {
+            Check.that(!device.isBlank(), "a counter needs its name");
+            Check.within("count", count, 0, 63);
+            checkPulses(pulsesPerKWh);
+        }
+    }
+
+    /** An auxiliary contact, or an opto-coupler on the machine's supply: active counts as rated power, else none is drawn. */
+    record Running(InputLine at) implements Meter {}
+
+    /**
+     * A power chip that the kernel reads.
+     *
+     * @param device what its file {@code name} says, or its place on an I2C bus as hwmon writes it: {@code 1-0040}
+     * @param channel number in the file's name: 1 for {@code power1_input}
+     */
+    record PowerFile(Driver driver, String device, int channel) implements Meter {
+        public PowerFile {
+            Check.that(!device.isBlank(), "a power chip needs its name");
+            Check.within("channel", channel, 0, 63);
+        }
+    }
+
+    /** The part of the kernel that reads a power chip. */
+    enum Driver {
+        HWMON,
+        IIO
+    }
+
+    default boolean isFitted() {
+        return !(this instanceof NotFitted);
+    }
+
+    /** The fewest pulses that show soon enough what a machine of this power does. */
+    static double fewestPulsesPerKWh(double ratedW) {
+        return 3.6e6 / (ratedW * MOST_SPACING_S);
+    }
+
+    private static void checkPulses(double pulsesPerKWh) {
+        Check.within("pulsesPerKWh", pulsesPerKWh, 1, 100_000);
+    }
+}
