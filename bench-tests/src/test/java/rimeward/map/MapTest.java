@@ -40,6 +40,7 @@ final class MapTest {
             adapter.forecast  | port core.outlook site
             adapter.web       | core.* record alert site
             adapter.config    | site
+            assembly          | core.* port service alert record adapter.journal site
             app               | *
 
             sim.physics       | air
@@ -52,7 +53,7 @@ final class MapTest {
             sim.check         | core.decision core.judgement site
             sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check sim.scenario service port record alert core.* air site
             sim.report        | sim.run sim.check core.guard core.judgement alert site strip
-            sim.app           | sim.run sim.report sim.scenario sim.check
+            sim.app           | sim.run sim.report sim.scenario sim.check assembly core.* alert site
             """;
 
     /** Libraries and parts of the JDK that only the named packages may import; no other library at all. */

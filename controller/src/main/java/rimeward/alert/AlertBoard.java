@@ -30,6 +30,7 @@ public final class AlertBoard {
     private long lastMs;
     private boolean restarted;
     private boolean sameBoot;
+    private int setAside;
 
     public AlertBoard(Site site) {
         this.site = site;
@@ -98,6 +99,10 @@ public final class AlertBoard {
             changes.tell(AlertKind.POWER_WAS_CUT, site.id(), Alert.Change.RAISED); // an event: it has no end to tell of
         }
         restarted = false;
+        if (troubles.timesRecordSetAside() > setAside) {
+            setAside = troubles.timesRecordSetAside();
+            changes.tell(AlertKind.RECORD_SET_ASIDE, site.id(), Alert.Change.RAISED); // an event too
+        }
         changes.look(floor, belowFloor(outcome));
         changes.look(barred, outcome.guarded().holder() == Holder.BARRED);
         changes.look(blind, outcome.judgement().trust() == Trust.BLIND);

@@ -13,6 +13,7 @@ public enum AlertKind {
     POWER_WAS_CUT("The power was cut"),
     SERVICE_RESTARTED("The controller has started again"),
     DOOR_FAILED("A part of the controller fails"),
+    RECORD_SET_ASIDE("The record was damaged"),
     CLOCK_JUMPED("The clock jumped"),
     TICKS_LATE("The controller is slow");
 

@@ -42,9 +42,10 @@ final class AlertText {
             case SERVICE_RESTARTED ->
                 "The controller's program ended and has started again. Rest times were kept. If this comes again,"
                         + " look at its log.";
-            case DOOR_FAILED ->
-                "The part called " + subject + " fails. Control goes on without it. Look at the log; if it stays,"
-                        + " switch the controller off and on.";
+            case DOOR_FAILED -> Door.of(subject).advice();
+            case RECORD_SET_ASIDE ->
+                "The file of the record was damaged. It was renamed and a new one was begun; control went on."
+                        + " If it comes again, replace the memory card.";
             case CLOCK_JUMPED ->
                 "The time of day jumped. Control does not use it, but times in the record are not to be trusted."
                         + " Check the network.";

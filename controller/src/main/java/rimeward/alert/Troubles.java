@@ -10,6 +10,11 @@ public interface Troubles {
         }
 
         @Override
+        public int timesRecordSetAside() {
+            return 0;
+        }
+
+        @Override
         public boolean hasClockJumped() {
             return false;
         }
@@ -21,6 +26,9 @@ public interface Troubles {
     };
 
     boolean isFailing(Door door);
+
+    /** How often since the start the record was found damaged, and begun anew. */
+    int timesRecordSetAside();
 
     boolean hasClockJumped();
 

@@ -8,6 +8,7 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -17,7 +18,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rimeward.adapter.config.SiteSettings;
+import rimeward.adapter.pi.PiRelays;
+import rimeward.adapter.pi.PiSensors;
+import rimeward.assembly.Service;
+import rimeward.core.decision.DutyLaw;
+import rimeward.service.BeatTicker;
+import rimeward.site.Attached;
 import rimeward.site.Site;
+import rimeward.site.Wiring;
 
 /** {@code rimeward run}: the service. One for each data folder. */
 @Command(
@@ -25,6 +33,8 @@ import rimeward.site.Site;
         mixinStandardHelpOptions = true,
         description = "Runs the service: reads the sensors and switches the machines until it is stopped.")
 final class RunCommand implements Callable<Integer> {
+    /** What systemd starts again (sysexits.h: internal software error). */
+    private static final int CONTROL_FAILED = 70;
 
     @Spec
     private CommandSpec spec;
@@ -36,6 +46,12 @@ final class RunCommand implements Callable<Integer> {
     private Path data = Path.of("/var/lib/rimeward");
 
     @Option(
+            names = "--root",
+            paramLabel = "DIR",
+            description = "where the kernel's files of sensors and chips are found (default: ${DEFAULT-VALUE})")
+    private Path root = Path.of("/");
+
+    @Option(
             names = "--stand-in",
             paramLabel = "DIR",
             description = "a plain folder in place of sensors and relays, to try the service without any")
@@ -43,29 +59,77 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        PrintWriter err = spec.commandLine().getErr();
         Site site = SiteSettings.read(file);
-        if (standIn == null) {
-            err.println("This build reads no real sensors and switches no real relays yet."
-                    + " Name a folder with --stand-in DIR to try the service.");
-            return ExitCode.USAGE;
+        if (standIn == null && !isAttached(site)) {
+            return refuse(
+                    file + " attaches no sensor or no heater relay, so nothing could be held above the floor. Fill in"
+                            + " [sensor.attached] and [heater.stage.relay] as the example shows (`rimeward wiring` finds what is"
+                            + " there), or try the service without any: --stand-in DIR.");
         }
-        Files.createDirectories(data);
+        try {
+            Files.createDirectories(data);
+        } catch (IOException e) {
+            return refuse("The folder " + data + " for the record cannot be made (" + e.getMessage()
+                    + "). Name another with --data.");
+        }
         try (FileChannel channel = FileChannel.open(
                         data.resolve("rimeward.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                 FileLock lock = lock(channel)) {
             if (lock == null) {
-                err.println("Another rimeward runs with the data in " + data
+                return refuse("Another rimeward runs with the data in " + data
                         + ". Stop it first, or name another folder with --data.");
-                return ExitCode.USAGE;
             }
-            return new Service(
-                            site,
-                            data,
-                            new FolderDevices(site, standIn),
-                            spec.commandLine().getOut())
-                    .run();
+            return run(site);
         }
+    }
+
+    private int refuse(String why) {
+        spec.commandLine().getErr().println(why);
+        return ExitCode.USAGE;
+    }
+
+    private static boolean isAttached(Site site) {
+        return site.sensors().stream().anyMatch(s -> !(s.attached() instanceof Attached.NotAttached))
+                && site.heater().stages().stream().anyMatch(s -> s.wiring() instanceof Wiring.GpioLine);
+    }
+
+    private int run(Site site) {
+        Log log = new Log(site, spec.commandLine().getOut());
+        ServiceManager manager = new ServiceManager();
+        LinuxSurroundings here = here(site, manager);
+        OrderlyEnd end = OrderlyEnd.of(Thread.currentThread(), () -> {
+            manager.stopping();
+            here.stop();
+        });
+        log.says(site.name() + ", floor " + Plain.number(site.floorC()) + " °C, a decision every "
+                + BeatTicker.BEAT_MS / 1000 + " s");
+        try {
+            new Service(site, new DutyLaw(), data, ZoneId.systemDefault(), here, log).run();
+            return ExitCode.OK;
+        } catch (RuntimeException | Error e) {
+            log.says("control itself failed: " + e);
+            PrintWriter err = spec.commandLine().getErr();
+            e.printStackTrace(err);
+            err.flush();
+            return CONTROL_FAILED;
+        } finally {
+            log.says("stopped, relays in their stop state: " + site.inWords(site.stopState()));
+            end.reached();
+        }
+    }
+
+    private LinuxSurroundings here(Site site, ServiceManager manager) {
+        if (standIn != null) {
+            FolderDevices folder = new FolderDevices(site, standIn);
+            return new LinuxSurroundings(folder, folder, () -> folder.close(site.stopState()), manager::cycleDone);
+        }
+        PiRelays relays = PiRelays.of(site, root);
+        PiSensors sensors = PiSensors.of(site, root, System::nanoTime);
+        Runnable atEnd = () -> {
+            relays.close();
+            sensors.close();
+        };
+        return new LinuxSurroundings(sensors, relays, atEnd, manager::cycleDone);
     }
 
     private static @Nullable FileLock lock(FileChannel channel) throws IOException {

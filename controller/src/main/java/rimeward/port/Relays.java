@@ -4,6 +4,11 @@ import rimeward.site.RelaySet;
 
 /** Where commands go. */
 public interface Relays {
-    /** Closes these relays and opens all others. Returns at once; a relay that fails shows in what is sensed. */
+    /** Closes these relays and opens all others. Returns at once and never throws. */
     void close(RelaySet set);
+
+    /** Whether some relay is known not to do as told; one that fails unseen shows in what is sensed. */
+    default boolean isFailing() {
+        return false;
+    }
 }

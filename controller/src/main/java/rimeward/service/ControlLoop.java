@@ -58,6 +58,11 @@ public final class ControlLoop {
         }
 
         @Override
+        public int timesRecordSetAside() {
+            return doors.timesRecordSetAside();
+        }
+
+        @Override
         public boolean hasClockJumped() {
             return ticker.hasWallJumped();
         }

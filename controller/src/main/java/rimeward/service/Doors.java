@@ -113,7 +113,19 @@ final class Doors {
         }
     }
 
+    /** By what it threw, or by its own account. */
     boolean isFailing(Door door) {
-        return failing.contains(door);
+        if (failing.contains(door)) {
+            return true;
+        }
+        return switch (door) {
+            case RELAYS -> relays.isFailing();
+            case JOURNAL -> journal.isFailing();
+            case SENSORS, FORECAST, KEEP, COURIER -> false;
+        };
+    }
+
+    int timesRecordSetAside() {
+        return journal.timesSetAside();
     }
 }

@@ -143,6 +143,16 @@ public record Site(
         return venting instanceof Venting.VentFan ? RelaySet.of(1 << (machines.size() - 1)) : RelaySet.none();
     }
 
+    /** What the relays are left at when nobody controls them: as each line's settings say; without a line, open. */
+    public RelaySet stopState() {
+        RelaySet set = RelaySet.none();
+        for (int i = 0; i < machines.size(); i++) {
+            boolean stays = machines.get(i).wiring() instanceof Wiring.GpioLine line && line.closedAtStop();
+            set = stays ? set.with(i) : set;
+        }
+        return set;
+    }
+
     /** Summed rated power of a set of machines, W. */
     public double ratedW(RelaySet set) {
         double sumW = 0;

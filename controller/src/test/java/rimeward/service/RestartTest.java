@@ -50,7 +50,7 @@ class RestartTest {
     private void run(ControlStep step, ControlState from, int ticks) {
         ticksLeft = ticks;
         StateKeeper keeper = StateKeeper.of(site, law, "boot", 0, state -> {
-            breakIf("keep");
+            breakIf("saved state");
             kept = state.toText();
         });
         new ControlLoop(
@@ -72,7 +72,7 @@ class RestartTest {
                         },
                         (stepped, alerts) -> {
                             last = stepped.next();
-                            breakIf("journal");
+                            breakIf("record");
                         },
                         keeper,
                         this::tell)
@@ -119,7 +119,7 @@ class RestartTest {
 
     @Test
     void everyDoorMayBreakAndIsToldOnceAndClearedOnce() {
-        for (String door : List.of("sensors", "forecast", "relays", "journal", "keep")) {
+        for (String door : List.of("sensors", "forecast", "relays", "record", "saved state")) {
             told.clear();
             brokenDoor = door;
             run(control, last, 15); // for the sensors less than it takes to doubt them

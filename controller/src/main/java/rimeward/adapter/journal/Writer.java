@@ -105,6 +105,10 @@ final class Writer {
         } catch (SQLException e) {
             answer(e);
             return false;
+        } catch (RuntimeException | LinkageError e) { // whatever it is, alerts must go on being told
+            LOG.error("The record {} could not be written", file, e);
+            answer(new SQLException(e));
+            return false;
         }
     }
 

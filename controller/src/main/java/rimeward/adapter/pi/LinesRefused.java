@@ -4,11 +4,20 @@ package rimeward.adapter.pi;
 public final class LinesRefused extends RuntimeException {
     private static final long serialVersionUID = 1;
 
-    LinesRefused(String message) {
-        super(message);
+    private final String why;
+
+    LinesRefused(String why) {
+        super(why);
+        this.why = why;
     }
 
-    LinesRefused(String message, Throwable cause) {
-        super(message, cause);
+    LinesRefused(String why, Throwable cause) {
+        super(why, cause);
+        this.why = why;
+    }
+
+    /** The message. */
+    public String why() {
+        return why;
     }
 }

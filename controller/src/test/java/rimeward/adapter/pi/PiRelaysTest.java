@@ -33,17 +33,18 @@ class PiRelaysTest {
 
     private final List<String> seen = new ArrayList<>();
     private boolean broken;
+    private String held = "";
 
     @Test
     void theFirstLevelIsTheStartLevelSoThatNothingClicks() {
-        new PiRelays(SITE, new Fake(), true);
+        new PiRelays(SITE, Fake::new);
         // active-low and open at start: high; active-high and open: low
         assertThat(seen).containsExactly("take low true", "take high false");
     }
 
     @Test
     void closesAndLeavesEachAtItsStopLevel() {
-        PiRelays relays = new PiRelays(SITE, new Fake(), true);
+        PiRelays relays = new PiRelays(SITE, Fake::new);
         seen.clear();
         relays.close(RelaySet.of(0b11));
         assertThat(seen).containsExactly("low false", "high true");
@@ -54,7 +55,7 @@ class PiRelaysTest {
 
     @Test
     void aKilledServicesLinesGoStraightToTheirStopLevel() {
-        new PiRelays(SITE, new Fake(), false).close();
+        PiRelays.release(SITE, Fake::new);
         assertThat(seen)
                 .startsWith("take low false", "take high false")
                 .endsWith("let go")
@@ -63,20 +64,46 @@ class PiRelaysTest {
 
     @Test
     void aLineThatFailsNeverThrowsIntoTheLoopAndTheOthersAreDriven() {
-        PiRelays relays = new PiRelays(SITE, new Fake(), true);
+        PiRelays relays = new PiRelays(SITE, Fake::new);
         seen.clear();
         broken = true;
         assertThatCode(() -> relays.close(RelaySet.of(0b11))).doesNotThrowAnyException();
         assertThat(seen).containsExactly("high true");
+        assertThat(relays.isFailing()).isTrue();
         broken = false;
         relays.close(RelaySet.of(0b11));
         assertThat(seen).endsWith("low false", "high true");
+        assertThat(relays.isFailing()).isFalse();
+    }
+
+    @Test
+    void aLineThatAnotherProgramHoldsIsAskedForAgainWhileTheOthersWork() {
+        held = "low";
+        PiRelays relays = new PiRelays(SITE, Fake::new);
+        assertThat(relays.isFailing()).isTrue();
+        relays.close(RelaySet.of(0b11));
+        assertThat(seen).containsExactly("take high false", "high true");
+        held = "";
+        for (int beat = 0; beat < 12; beat++) {
+            relays.close(RelaySet.of(0b11));
+        }
+        assertThat(relays.isFailing()).isFalse();
+        assertThat(seen).as("taken closed, as it is wanted by now: no click").contains("take low false");
+    }
+
+    @Test
+    void lettingGoNamesEachLineThatWasNotToBeHad() {
+        held = "low";
+        assertThatThrownBy(() -> PiRelays.release(SITE, Fake::new))
+                .isInstanceOf(LinesRefused.class)
+                .hasMessage("low is held");
+        assertThat(seen).contains("take high false", "let go");
     }
 
     @Test
     void throughPi4j() {
         Context context = mock();
-        PiRelays relays = new PiRelays(SITE, Pi4jLines.with(context, "mock-digital-output", root), true);
+        PiRelays relays = new PiRelays(SITE, () -> Pi4jLines.with(context, "mock-digital-output", root));
         DigitalOutput low = context.registry().get("low");
         DigitalOutput high = context.registry().get("high");
         assertThat(low.isHigh()).isTrue();
@@ -93,19 +120,20 @@ class PiRelaysTest {
     void theMockIsNeverTakenForARelay() {
         // it lies on this class path with the highest priority; this machine is no Pi, so the real lines must be
         // refused, not mocked
-        assertThatThrownBy(() -> PiRelays.of(SITE, root))
+        assertThatThrownBy(() -> PiRelays.release(SITE, root))
                 .isInstanceOf(LinesRefused.class)
                 .hasMessageContaining("Raspberry Pi");
+        assertThat(PiRelays.of(SITE, root).isFailing()).isTrue();
     }
 
     @Test
     void aChipIsKnownByItsLabel() {
-        assertThatThrownBy(
-                        () -> new PiRelays(site("gpio-sim"), Pi4jLines.with(mock(), "mock-digital-output", root), true))
+        assertThatThrownBy(() ->
+                        PiRelays.release(site("gpio-sim"), () -> Pi4jLines.with(mock(), "mock-digital-output", root)))
                 .isInstanceOf(LinesRefused.class)
                 .hasMessageContaining("gpio-sim");
         new Sysfs(root).put("sys/class/gpio/gpiochip512/label", "pinctrl-rp1\n");
-        assertThatThrownBy(() -> new PiRelays(SITE, Pi4jLines.with(mock(), "mock-digital-output", root), true))
+        assertThatThrownBy(() -> PiRelays.release(SITE, () -> Pi4jLines.with(mock(), "mock-digital-output", root)))
                 .isInstanceOf(LinesRefused.class)
                 .hasMessageContaining("pinctrl-rp1");
     }
@@ -135,6 +163,9 @@ class PiRelaysTest {
     private final class Fake implements LineTaker {
         @Override
         public RelayLine take(String machine, Wiring.GpioLine at, boolean high) {
+            if (machine.equals(held)) {
+                throw new LinesRefused(machine + " is held");
+            }
             seen.add("take " + machine + " " + high);
             return new FakeLine(machine);
         }

@@ -1,19 +1,24 @@
 package rimeward.sim.app;
 
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.locks.LockSupport;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import rimeward.assembly.Audience;
+import rimeward.assembly.Service;
 import rimeward.sim.run.LawChoice;
 import rimeward.sim.run.Laws;
-import rimeward.sim.run.Replay;
+import rimeward.sim.run.LiveTunnel;
 import rimeward.sim.scenario.BadInput;
 import rimeward.sim.scenario.Overrides;
 import rimeward.sim.scenario.Scenario;
@@ -25,7 +30,7 @@ import rimeward.sim.scenario.ScenarioFile;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = {
-            "Runs the controller on a simulated tunnel at a pace for people, until the scenario ends or Ctrl-C.",
+            "Runs the whole service in a simulated tunnel at a pace for people, until the scenario ends or Ctrl-C.",
             "Tells a line each simulated quarter of an hour, and each alert."
         })
 final class LiveCommand implements Callable<Integer> {
@@ -42,28 +47,54 @@ final class LiveCommand implements Callable<Integer> {
             description = "simulated seconds in a second, from 1 up (default: ${DEFAULT-VALUE}, a day in a minute)")
     private double speed = 1440;
 
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description = "where the record is kept; a folder without one (default: a new folder)")
+    private @Nullable Path data;
+
     private volatile boolean stopped;
 
     @Override
-    public Integer call() throws BadInput {
+    public Integer call() throws BadInput, IOException {
         if (!(speed >= 1)) {
             throw new ParameterException(spec.commandLine(), "--speed is " + speed + "; it must be 1 or more.");
         }
         Scenario scenario = ScenarioFile.read(file, Overrides.NONE);
         LawChoice law = Laws.find(scenario.law());
+        Path folder = folder();
         PrintWriter out = spec.commandLine().getOut();
         out.println(scenario.title() + ", under the law \"" + scenario.law() + "\". Ctrl-C ends it.");
         CountDownLatch ended = new CountDownLatch(1);
         stopOnSignal(Thread.currentThread(), ended);
         long beganNs = System.nanoTime();
         try {
-            Replay.live(scenario, law, simulatedS -> reach(beganNs, simulatedS), out::println);
+            LiveTunnel tunnel = new LiveTunnel(scenario, simulatedS -> reach(beganNs, simulatedS));
+            Audience audience = new LiveLines(scenario, out::println);
+            while (!tunnel.isOver()) { // once, and again after every restart of the controller
+                new Service(scenario.site(), law.law(), folder, scenario.offset(), tunnel, audience).run();
+            }
             out.println(stopped ? "Stopped." : "The scenario is over.");
+            out.println("Its record: " + folder.resolve(Service.RECORD)
+                    + " (java -jar controller/target/rimeward.jar record FILE).");
         } finally {
             out.flush();
             ended.countDown();
         }
         return 0;
+    }
+
+    private Path folder() throws IOException {
+        if (data == null) {
+            return Files.createTempDirectory("rimeward-live-");
+        }
+        if (Files.exists(data.resolve(Service.RECORD))) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--data " + data
+                            + " already holds a record, and a scenario always begins anew; name another folder.");
+        }
+        return Files.createDirectories(data);
     }
 
     private boolean reach(long beganNs, double simulatedS) {

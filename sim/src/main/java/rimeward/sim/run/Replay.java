@@ -1,14 +1,10 @@
 package rimeward.sim.run;
 
 import java.util.List;
-import java.util.function.Consumer;
-import java.util.function.Function;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
 import rimeward.core.ControlStep;
-import rimeward.port.Courier;
 import rimeward.port.ForecastSource;
-import rimeward.port.Journal;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.service.ControlLoop;
@@ -36,17 +32,6 @@ public final class Replay {
 
     /** Under one law. */
     public static RunResult run(Scenario scenario, LawChoice choice) {
-        return run(scenario, choice, simulatedS -> true, recorder -> recorder);
-    }
-
-    /** The same at a pace for people, who see a line each quarter of an hour and each alert; ends when the pace says so. */
-    public static RunResult live(Scenario scenario, LawChoice choice, Pace pace, Consumer<String> lines) {
-        return run(scenario, choice, pace, recorder -> new Live(scenario, lines, recorder));
-    }
-
-    /** @param listening who stands at the doors and hears what the controller did; the recorder must hear it too */
-    private static <D extends Journal & Courier> RunResult run(
-            Scenario scenario, LawChoice choice, Pace pace, Function<Recorder, D> listening) {
         Site site = scenario.site();
         World world = new World(plan(scenario, choice.label().guarded()));
         Relays relays = new SimRelays(world, scenario.seed());
@@ -57,20 +42,18 @@ public final class Replay {
                 new VirtualTicker(world, recorder, scenario.startEpochS(), scenario.lengthS(), scenario.tickS());
         ForecastSource forecasts =
                 new NightForecasts(scenario.weather(), scenario.forecast(), scenario.offset(), world.faults());
-        D listener = listening.apply(recorder);
-        PacedTicker paced = new PacedTicker(ticker, world, pace);
-        while (!ticker.isOver() && !paced.isStopped()) { // once, and again after every restart of the controller
+        while (!ticker.isOver()) { // once, and again after every restart of the controller
             new ControlLoop(
                             site,
                             step(site, choice),
                             new AlertBoard(site),
-                            paced,
+                            ticker,
                             sensors,
                             forecasts,
                             relays,
-                            listener,
+                            recorder,
                             StateKeeper.forgetful(),
-                            listener)
+                            recorder)
                     .run();
         }
         return recorder.result();
@@ -80,7 +63,7 @@ public final class Replay {
         return choice.label().guarded() ? new ControlCycle(site, choice.law()) : new BareStep(site, choice.law());
     }
 
-    private static WorldPlan plan(Scenario scenario, boolean guarded) {
+    static WorldPlan plan(Scenario scenario, boolean guarded) {
         return new WorldPlan(
                 scenario.tunnel(),
                 guarded ? scenario.machines() : scenario.machinesByHand(),

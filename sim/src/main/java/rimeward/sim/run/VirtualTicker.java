@@ -70,8 +70,12 @@ final class VirtualTicker implements Ticker {
             return Optional.empty();
         }
         inTick = true;
-        WallTime wall = new WallTime((startEpochS + nowS) * 1000 + clockErrorMs, true);
-        return Optional.of(new Tick(number++, (nowS - processStartS) * 1000, wall));
+        return Optional.of(new Tick(number++, (nowS - processStartS) * 1000, wall()));
+    }
+
+    /** The controller's clock. */
+    WallTime wall() {
+        return new WallTime((startEpochS + nowS) * 1000 + clockErrorMs, true);
     }
 
     boolean isOver() {

@@ -1,44 +1,44 @@
-package rimeward.sim.run;
+package rimeward.sim.app;
 
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import rimeward.alert.Alert;
+import rimeward.assembly.Audience;
 import rimeward.core.Outcome;
 import rimeward.core.Stepped;
 import rimeward.core.guard.Holder;
 import rimeward.core.judgement.Damp;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Outside;
-import rimeward.port.Courier;
-import rimeward.port.Journal;
 import rimeward.sim.scenario.Scenario;
 import rimeward.site.Site;
 
-/** What a person sees of a run while it goes on: a line each simulated quarter of an hour, and each alert; the recorder hears all. */
-final class Live implements Journal, Courier {
+/** What a person sees of a run while it goes on: a line each simulated quarter of an hour, and each alert. */
+final class LiveLines implements Audience {
     private static final long EVERY_MS = 900_000;
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ROOT);
 
     private final Site site;
     private final ZoneOffset offset;
     private final Consumer<String> lines;
-    private final Recorder recorder;
     private long shownQuarter = Long.MIN_VALUE;
 
-    Live(Scenario scenario, Consumer<String> lines, Recorder recorder) {
+    LiveLines(Scenario scenario, Consumer<String> lines) {
         site = scenario.site();
         offset = scenario.offset();
         this.lines = lines;
-        this.recorder = recorder;
     }
 
     @Override
-    public void record(Stepped stepped, List<Alert> told) {
-        recorder.record(stepped, told);
+    public void says(String line) {
+        lines.accept("           " + line);
+    }
+
+    @Override
+    public void decided(Stepped stepped) {
         Outcome outcome = stepped.outcome();
         long quarter = Math.floorDiv(outcome.frame().tick().wall().epochMs(), EVERY_MS);
         if (quarter != shownQuarter) {
@@ -48,8 +48,7 @@ final class Live implements Journal, Courier {
     }
 
     @Override
-    public void tell(Alert alert) {
-        recorder.tell(alert);
+    public void told(Alert alert) {
         String headline =
                 alert.change() == Alert.Change.RAISED ? "ALERT  " + alert.kind().title() + ": " : "OVER   ";
         lines.accept(clock(alert.at().wall().epochMs()) + "  " + headline + alert.text());

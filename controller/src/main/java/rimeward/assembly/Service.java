@@ -1,0 +1,102 @@
+package rimeward.assembly;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.Optional;
+import rimeward.alert.AlertBoard;
+import rimeward.core.ControlCycle;
+import rimeward.core.decision.ControlLaw;
+import rimeward.record.DamagedState;
+import rimeward.record.SavedState;
+import rimeward.service.ControlLoop;
+import rimeward.service.Restart;
+import rimeward.service.StateKeeper;
+import rimeward.service.Surroundings;
+import rimeward.site.Site;
+
+/**
+ * The whole service from a start to an end, for as long as there are ticks. It takes up where the record says that the last one left
+ * off, and lets go of the relays before it waits for any disk.
+ */
+public final class Service {
+    /** The record's file in the data folder. */
+    public static final String RECORD = "record.db";
+
+    private final Site site;
+    private final ControlLaw law;
+    private final Path file;
+    private final ZoneId zone;
+    private final Surroundings around;
+    private final Audience audience;
+    private final ControlCycle control;
+    private final AlertBoard board;
+
+    /**
+     * @param data folder for the record
+     * @param zone whose noon parts the nights, and by whose clock the tariff goes
+     */
+    public Service(Site site, ControlLaw law, Path data, ZoneId zone, Surroundings around, Audience audience) {
+        this.site = site;
+        this.law = law;
+        file = data.resolve(RECORD);
+        this.zone = zone;
+        this.around = around;
+        this.audience = audience;
+        control = new ControlCycle(site, law);
+        board = new AlertBoard(site);
+    }
+
+    /** Runs until there are no more ticks; what goes wrong in control itself is thrown. */
+    public void run() {
+        Clock clock = Clock.fixed(Instant.ofEpochMilli(around.now().epochMs()), zone); // names a file, no more
+        try (Recording recording = new Recording(site, zone, file, clock, audience)) {
+            control(recording);
+        }
+    }
+
+    private void control(Recording recording) {
+        try {
+            Optional<SavedState> saved = recording.stateAtStart().flatMap(this::parsed);
+            Restart from = saved.map(this::resumed).orElseGet(() -> new Restart(control.start(), 0));
+            double outageS = saved.map(SavedState::lastOutageS).orElse(0.0);
+            StateKeeper keeper = StateKeeper.of(site, law, around.boot(), outageS, recording);
+            new ControlLoop(
+                            site,
+                            control,
+                            board,
+                            around.ticker(from.elapsedMs()),
+                            around.sensors(),
+                            around.forecasts(),
+                            around.relays(),
+                            recording,
+                            keeper,
+                            alert -> {}) // the record tells each, once it is safe
+                    .run(from.state());
+        } finally {
+            around.letGo();
+        }
+    }
+
+    private Optional<SavedState> parsed(String text) {
+        try {
+            return Optional.of(SavedState.parse(text));
+        } catch (DamagedState e) {
+            audience.says("starts fresh. " + e.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private Restart resumed(SavedState saved) {
+        boolean sameBoot = !around.boot().isEmpty() && around.boot().equals(saved.boot());
+        board.resume(saved.alerts(), saved.pulse().elapsedMs(), sameBoot);
+        long outageMs = Restart.outageMs(saved, around.now());
+        audience.says("takes up where it left off; rest times go on, "
+                + (outageMs > 0
+                        ? outageMs / 1000 + " s after the last decision"
+                        : "and the time between counts as none"));
+        return new Restart(
+                StateKeeper.restored(saved, site, law, control), saved.pulse().elapsedMs() + outageMs);
+    }
+}
