@@ -8,7 +8,6 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -104,7 +103,7 @@ final class RunCommand implements Callable<Integer> {
         log.says(site.name() + ", floor " + Plain.number(site.floorC()) + " °C, a decision every "
                 + BeatTicker.BEAT_MS / 1000 + " s");
         try {
-            new Service(site, new DutyLaw(), data, ZoneId.systemDefault(), here, log).run();
+            new Service(site, new DutyLaw(), data, here, log).run();
             return ExitCode.OK;
         } catch (RuntimeException | Error e) {
             log.says("control itself failed: " + e);

@@ -126,7 +126,7 @@ final class SiteSheet {
         if (capacity.heaterAndDryerW() > capacity.heaterW()) {
             holds("heater and dryer", capacity.heaterAndDryerW(), capacity.bothHoldC());
         }
-        line("a kilowatt-hour costs %s", price(site.tariff()));
+        line("a kilowatt-hour costs %s, by the clock of %s", price(site.tariff()), site.zone());
     }
 
     private void holds(String who, double powerW, double outsideC) {

@@ -2,7 +2,6 @@ package rimeward.assembly;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -26,14 +25,15 @@ final class Recording implements Journal, Keep, AutoCloseable {
     private volatile boolean failing;
     private volatile int setAside;
 
-    Recording(Site site, ZoneId zone, Path file, Clock clock, Audience audience) {
+    Recording(Site site, Path file, Clock clock, Audience audience) {
         this.audience = audience;
-        journal = opened(site, zone, file, clock);
+        journal = opened(site, file, clock);
     }
 
-    private @Nullable SqliteJournal opened(Site site, ZoneId zone, Path file, Clock clock) {
+    private @Nullable SqliteJournal opened(Site site, Path file, Clock clock) {
         try {
-            return SqliteJournal.open(file, site, zone, clock, JournalLimits.usual(), audience::told, this::note);
+            return SqliteJournal.open(
+                    file, site, site.zone(), clock, JournalLimits.usual(), audience::told, this::note);
         } catch (RuntimeException | LinkageError e) {
             failing = true;
             audience.says("the record " + file + " cannot be opened, and control goes on without it: " + e);

@@ -3,7 +3,7 @@ package rimeward.assembly;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
@@ -27,7 +27,6 @@ public final class Service {
     private final Site site;
     private final ControlLaw law;
     private final Path file;
-    private final ZoneId zone;
     private final Surroundings around;
     private final Audience audience;
     private final ControlCycle control;
@@ -35,13 +34,12 @@ public final class Service {
 
     /**
      * @param data folder for the record
-     * @param zone whose noon parts the nights, and by whose clock the tariff goes
+     * @param law under which the guard has the last word
      */
-    public Service(Site site, ControlLaw law, Path data, ZoneId zone, Surroundings around, Audience audience) {
+    public Service(Site site, ControlLaw law, Path data, Surroundings around, Audience audience) {
         this.site = site;
         this.law = law;
         file = data.resolve(RECORD);
-        this.zone = zone;
         this.around = around;
         this.audience = audience;
         control = new ControlCycle(site, law);
@@ -50,8 +48,9 @@ public final class Service {
 
     /** Runs until there are no more ticks; what goes wrong in control itself is thrown. */
     public void run() {
-        Clock clock = Clock.fixed(Instant.ofEpochMilli(around.now().epochMs()), zone); // names a file, no more
-        try (Recording recording = new Recording(site, zone, file, clock, audience)) {
+        Clock clock =
+                Clock.fixed(Instant.ofEpochMilli(around.now().epochMs()), ZoneOffset.UTC); // names a file, no more
+        try (Recording recording = new Recording(site, file, clock, audience)) {
             control(recording);
         }
     }

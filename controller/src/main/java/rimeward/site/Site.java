@@ -1,5 +1,7 @@
 package rimeward.site;
 
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -9,12 +11,14 @@ import java.util.Set;
  * Everything the controller knows of its place before it looks at a sensor. The machines' order is fixed: heater stages
  * first, then the dryer, then the vent fan; a {@link RelaySet} counts in that order.
  *
+ * @param zone the clock that nights and tariff go by
  * @param door whether and how the controller sees an open door
  * @param floorC the lowest temperature any plant may meet, °C: the highest of the plants' own minimums
  */
 public record Site(
         String id,
         String name,
+        ZoneId zone,
         List<Plant> plants,
         Targets targets,
         Tunnel tunnel,
@@ -28,7 +32,7 @@ public record Site(
         List<Machine> machines,
         double floorC) {
 
-    /** A place without a door contact. */
+    /** A place that goes by UTC, without a door contact. */
     public Site(
             String id,
             String name,
@@ -44,6 +48,7 @@ public record Site(
         this(
                 id,
                 name,
+                ZoneOffset.UTC,
                 plants,
                 targets,
                 tunnel,
@@ -59,6 +64,7 @@ public record Site(
     public Site(
             String id,
             String name,
+            ZoneId zone,
             List<Plant> plants,
             Targets targets,
             Tunnel tunnel,
@@ -72,6 +78,7 @@ public record Site(
         this(
                 id,
                 name,
+                zone,
                 plants,
                 targets,
                 tunnel,

@@ -29,7 +29,7 @@ class CheckCommandTest {
                 .contains("  all machines: 1500 + 1500 + 550 + 25 = 3575 W, which fits\n")
                 .contains("  the heater, 3000 W, can hold 4 °C down to −12.22 °C outside\n")
                 .contains("  heater and dryer, 3550 W, can hold 4 °C down to −15.19 °C outside\n")
-                .contains("  a kilowatt-hour costs 0.29 GBP, from 00:30 to 07:30 0.13\n")
+                .contains("  a kilowatt-hour costs 0.29 GBP, from 00:30 to 07:30 0.13, by the clock of Europe/London\n")
                 .endsWith("\nNothing unwise was found.\n");
         assertThat(err.toString()).isEmpty();
     }

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -46,7 +45,7 @@ class ServiceTest {
     private boolean brokenClock;
 
     private void run(int ticks) {
-        new Service(SITE, new DutyLaw(), data, ZoneOffset.UTC, new ByHand(ticks), new Ear()).run();
+        new Service(SITE, new DutyLaw(), data, new ByHand(ticks), new Ear()).run();
     }
 
     @Test

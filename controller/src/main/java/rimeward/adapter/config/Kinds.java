@@ -1,7 +1,10 @@
 package rimeward.adapter.config;
 
+import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -113,6 +116,18 @@ public final class Kinds {
                 throw notA(expected, "write it like \"23:30\"");
             }
             return Integer.parseInt(clock.group(1)) * 60 + Integer.parseInt(clock.group(2));
+        });
+    }
+
+    /** A time zone by its name in the IANA database. */
+    public static Kind<ZoneId> zone() {
+        String expected = "a time zone's name such as \"Europe/London\"";
+        return new Kind<>(expected, ZoneOffset.UTC, value -> {
+            try {
+                return ZoneId.of(asText(value, expected));
+            } catch (DateTimeException e) {
+                throw notA(expected, "`timedatectl list-timezones` lists them");
+            }
         });
     }
 

@@ -1,6 +1,8 @@
 package rimeward.adapter.config;
 
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -45,6 +47,7 @@ public final class SiteSettings {
         TableReader name = top.table("site");
         String id = name.get("id", Kinds.id());
         String called = name.get("name", Kinds.text());
+        ZoneId zone = name.get("zone", Kinds.zone(), ZoneOffset.UTC);
         Optional<List<Plant>> plants = plants(top);
         TableReader targetsTable = top.table("targets");
         Optional<Targets> targets = targets(targetsTable);
@@ -60,6 +63,7 @@ public final class SiteSettings {
         return top.whenSound(() -> new Site(
                 id,
                 called,
+                zone,
                 plants.orElseThrow(),
                 targets.orElseThrow(),
                 tunnel.orElseThrow(),
