@@ -73,7 +73,7 @@ public final class DutyLaw implements ControlLaw {
             band = FloorBand.of(site, now.tunnel(), inside);
             DryDuty dry = dry(was);
             next = new DutyState(
-                    was.warm().after(site, band, inside, neededW(), now.dtS()),
+                    was.warm().after(site, band, neededW(), now.dtS()),
                     dry,
                     dryerWarms(was, dry),
                     timerS(was),

@@ -11,7 +11,7 @@ import rimeward.site.Site;
  * @param onC heat on at or below, °C
  * @param offC heat off at or above, °C
  * @param coldestC the coldest bench now, °C
- * @param aheadC the coldest bench by the time a change is felt, °C
+ * @param aheadC the bench that will be the coldest by the time a change is felt, then, °C: each goes on at its own rate
  */
 public record FloorBand(double onC, double offC, double coldestC, double aheadC) {
 
@@ -21,10 +21,20 @@ public record FloorBand(double onC, double offC, double coldestC, double aheadC)
     private static final double TWELFTH = 1 / 12.0;
 
     public static FloorBand of(Site site, TunnelModel tunnel, Inside.Seen inside) {
-        double feltS = effectiveS(site.heater().deadTimeS(), tunnel);
-        double changeK = StrictMath.max(-MOST_AHEAD_K, StrictMath.min(MOST_AHEAD_K, inside.slopeKPerS() * feltS));
+        double feltS = effectiveS(site.heater().deadTimeS() + Inside.Bench.SLOPE_AGE_S, tunnel);
+        double aheadC = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < inside.benches().size(); i++) {
+            Inside.Bench bench = inside.benches().get(i);
+            double changeK = StrictMath.max(-MOST_AHEAD_K, StrictMath.min(MOST_AHEAD_K, bench.slopeKPerS() * feltS));
+            aheadC = StrictMath.min(aheadC, bench.lowestC() + changeK);
+        }
         double onC = site.floorC() + site.targets().guardMarginK();
-        return new FloorBand(onC, onC + site.targets().differentialK(), inside.coldestC(), inside.coldestC() + changeK);
+        return new FloorBand(onC, onC + site.targets().differentialK(), inside.coldestC(), aheadC);
+    }
+
+    /** Whether the tunnel's coldest place gets colder: another bench may be it by then. */
+    public boolean isFalling() {
+        return aheadC < coldestC;
     }
 
     /**

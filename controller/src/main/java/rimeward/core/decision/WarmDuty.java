@@ -1,6 +1,5 @@
 package rimeward.core.decision;
 
-import rimeward.core.judgement.Inside;
 import rimeward.site.Machine;
 import rimeward.site.Site;
 
@@ -26,13 +25,13 @@ record WarmDuty(int sources, boolean wentUp, double sinceS) {
     private static final double FAR_ABOVE_K = 2;
 
     /** @param neededW steady heat that holds the band by the tunnel model, W; 0 where nobody knows */
-    WarmDuty after(Site site, FloorBand band, Inside.Seen inside, double neededW, double dtS) {
+    WarmDuty after(Site site, FloorBand band, double neededW, double dtS) {
         if (sources == 0) {
             return band.needed(false) ? new WarmDuty(toBegin(site, neededW), true, 0) : START;
         }
         double nowS = sinceS + dtS;
         boolean settled = nowS >= site.heater().deadTimeS(); // the last change can be seen by now
-        boolean falling = inside.slopeKPerS() < 0;
+        boolean falling = band.isFalling();
         if (band.needed(false) && falling && (settled || !wentUp) && sources < most(site)) {
             return new WarmDuty(sources + 1, true, 0);
         }

@@ -184,7 +184,7 @@ public final class Guard {
      */
     private void hold(LastWord word, GuardState was, Inside.Seen seen, FloorBand band, Deliveries deliveries) {
         double nearC = floorC + NEAR_SHARE * site.targets().guardMarginK();
-        boolean near = (seen.coldestC() <= nearC && seen.slopeKPerS() <= 0) || band.aheadC() <= floorC;
+        boolean near = (seen.coldestC() <= nearC && band.aheadC() <= seen.coldestC()) || band.aheadC() <= floorC;
         if (!deliveries.failed().isEmpty()) {
             word.demand(heater.or(dryer), new Reason(Cause.HEAT_LOST, seen.coldestC(), floorC));
         } else if (near) {

@@ -21,7 +21,7 @@ record AirTrack(
         double doubtLeftS) {
 
     /** Time constant of smoothing and slope, s: long against noise, short against how fast a light tunnel cools. Own choice. */
-    private static final double SMOOTH_S = 45;
+    static final double SMOOTH_S = 45;
 
     private static final double PER_SMOOTH_S = 1 / SMOOTH_S;
 

@@ -135,10 +135,10 @@ public final class Judge {
     private Inside inside(Verdict[] verdicts, AirTrack[] tracks, JudgeState was, double dtS) {
         double coldestC = Double.POSITIVE_INFINITY;
         double hottestC = Double.NEGATIVE_INFINITY;
-        double slopeKPerS = Double.POSITIVE_INFINITY;
         double sumC = 0;
-        int count = 0;
         int coldestSensor = 0;
+        int count = 0;
+        Inside.Bench[] benches = new Inside.Bench[verdicts.length];
         for (int i = 0; i < verdicts.length; i++) {
             if (!isInside(i) || !verdicts[i].isTrusted()) {
                 continue;
@@ -150,13 +150,17 @@ public final class Judge {
                 coldestSensor = i;
             }
             hottestC = StrictMath.max(hottestC, track.lastC());
-            slopeKPerS = StrictMath.min(slopeKPerS, track.slopeKPerS());
             sumC += track.lastC();
-            count++;
+            benches[count++] = new Inside.Bench(lowestC, track.slopeKPerS());
         }
         return count == 0
                 ? new Inside.Unseen(was.blindForS() + dtS, somethingHot(verdicts, tracks))
-                : new Inside.Seen(coldestC, sumC / count, hottestC, slopeKPerS, coldestSensor);
+                : new Inside.Seen(
+                        coldestC,
+                        sumC / count,
+                        hottestC,
+                        coldestSensor,
+                        Arrays.asList(benches).subList(0, count));
     }
 
     /** Blind, the hot limit is judged by whatever still moves: a frozen or absent reading says nothing. */

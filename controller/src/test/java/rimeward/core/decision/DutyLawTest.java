@@ -62,7 +62,7 @@ class DutyLawTest {
         assertThat(why.cause()).isEqualTo(Cause.COLD_SOON);
         assertThat(why.measured()).isLessThan(4.7);
         assertThat(why.sentence())
-                .isEqualTo("the coldest bench would be at 4.4 °C by the time heat is felt, at or below 4.7 °C");
+                .isEqualTo("the coldest bench would be at 4.1 °C by the time heat is felt, at or below 4.7 °C");
     }
 
     private static Judgement frost(double coldestC, double slopeKPerS, double outsideC) {

@@ -3,7 +3,9 @@ package rimeward.core.decision;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import rimeward.core.judgement.Inside;
 import rimeward.core.tunnel.TunnelModel;
 import rimeward.fixture.Beliefs;
 import rimeward.fixture.Sites;
@@ -23,12 +25,35 @@ class FloorBandTest {
     }
 
     @Test
-    void movingAirIsJudgedByWhereItWillBeAfterTheDeadTime() {
+    void movingAirIsJudgedByWhereItWillBeAfterTheDeadTimeAndItsSlopeIsOldAlready() {
         double timeConstantS = tunnel.airTimeConstantS();
-        double changeK = 0.01 * timeConstantS * (1 - StrictMath.exp(-120 / timeConstantS));
+        double changeK = 0.01 * timeConstantS * (1 - StrictMath.exp(-(120 + 45) / timeConstantS));
         assertThat(changeK).as("the case is worth testing").isGreaterThan(0.8);
         assertThat(at(6, -0.01).aheadC()).isCloseTo(6 - changeK, within(0.01));
         assertThat(at(6, 0.01).aheadC()).isCloseTo(6 + changeK, within(0.01));
+    }
+
+    private FloorBand of(Inside.Bench... benches) {
+        double coldestC = Double.POSITIVE_INFINITY;
+        for (Inside.Bench bench : benches) {
+            coldestC = StrictMath.min(coldestC, bench.lowestC());
+        }
+        return FloorBand.of(site, tunnel, new Inside.Seen(coldestC, coldestC + 1, coldestC + 3, 0, List.of(benches)));
+    }
+
+    @Test
+    void aWarmBenchThatFallsFastDoesNotPullTheColdestDown() {
+        FloorBand band = of(new Inside.Bench(5.5, 0), new Inside.Bench(9, -0.01));
+        assertThat(band.aheadC()).isEqualTo(5.5);
+        assertThat(band.isFalling()).isFalse();
+    }
+
+    @Test
+    void theBenchThatWillBeTheColdestCounts() {
+        FloorBand band = of(new Inside.Bench(5.5, 1e-3), new Inside.Bench(5.6, -0.01));
+        assertThat(band.coldestC()).isEqualTo(5.5);
+        assertThat(band.aheadC()).isEqualTo(at(5.6, -0.01).aheadC());
+        assertThat(band.isFalling()).isTrue();
     }
 
     @Test

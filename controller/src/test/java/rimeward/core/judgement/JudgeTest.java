@@ -64,7 +64,8 @@ class JudgeTest {
             frames.inside(6 - i * 5 * 0.001);
             pass(5);
         }
-        assertThat(seen().slopeKPerS()).isCloseTo(-0.001, within(5e-5));
+        assertThat(seen().benches())
+                .allSatisfy(bench -> assertThat(bench.slopeKPerS()).isCloseTo(-0.001, within(5e-5)));
     }
 
     @ParameterizedTest
