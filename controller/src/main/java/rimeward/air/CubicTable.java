@@ -27,10 +27,6 @@ final class CubicTable {
         }
     }
 
-    int cells() {
-        return coefficients.length / 4;
-    }
-
     /** The curve in {@code cell} at {@code fraction} (0…1) of its width. */
     double value(int cell, double fraction) {
         int i = 4 * cell;

@@ -11,11 +11,12 @@ final class PressureCurve {
     static final double MIN_C = -60.0;
     static final double MAX_C = 90.0;
     private static final double CELLS_PER_K = 4.0;
+    private static final int CELLS = (int) ((MAX_C - MIN_C) * CELLS_PER_K);
 
     private final CubicTable table;
 
     PressureCurve(DoubleUnaryOperator pressurePa, DoubleUnaryOperator slopePaPerK) {
-        int nodes = (int) ((MAX_C - MIN_C) * CELLS_PER_K) + 1;
+        int nodes = CELLS + 1;
         double[] tC = new double[nodes];
         double[] pa = new double[nodes];
         double[] paPerK = new double[nodes];
@@ -39,11 +40,15 @@ final class PressureCurve {
         return table.slopePerCell(cell, position - cell) * CELLS_PER_K;
     }
 
+    /** In cells; a NaN stays one. Comparisons, because they are seldom true: min and max would keep each lookup waiting. */
     private static double position(double tC) {
-        return (Math.min(Math.max(tC, MIN_C), MAX_C) - MIN_C) * CELLS_PER_K;
+        if (tC < MIN_C) {
+            return 0;
+        }
+        return tC > MAX_C ? CELLS : (tC - MIN_C) * CELLS_PER_K;
     }
 
-    private int cell(double position) {
-        return Math.min((int) position, table.cells() - 1);
+    private static int cell(double position) {
+        return Math.min((int) position, CELLS - 1);
     }
 }

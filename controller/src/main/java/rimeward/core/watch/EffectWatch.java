@@ -42,42 +42,51 @@ public final class EffectWatch {
             RelaySet closed,
             TunnelModel tunnel,
             double dtS) {
+        Reading[] powersW = believed(metersW);
+        Air air = air(was, judgement, powersW, closed, tunnel, dtS);
+        Delivery[] each = new Delivery[machines.length];
         MachineTrack[] tracks = new MachineTrack[machines.length];
-        Delivery[] each = new Delivery[tracks.length];
-        Reading[] powersW = new Reading[tracks.length];
-        double[] sinceS = new double[tracks.length];
-        for (int i = 0; i < each.length; i++) {
-            boolean changed = closed.has(i) != was.closed().has(i);
-            tracks[i] = was.machines().get(i);
-            sinceS[i] = tracks[i].sinceChangeS(changed, dtS);
-            powersW[i] = MeterWatch.believed(machines[i], metersW.get(i));
-            each[i] = MeterWatch.delivery(machines[i], powersW[i], closed.has(i), sinceS[i]);
-        }
-        double arrivingW = arrivingW(powersW, closed);
-        HeatTrace heat;
-        StuckTrace stuck = StuckTrace.NONE;
-        boolean airTells = false;
-        if (judgement.inside() instanceof Inside.Seen seen && !judgement.doorOpen()) {
-            airTells = true;
-            heat = was.heat().after(seen, arrivingW, tunnel, dtS);
-            stuck = stuck(was, powersW, closed, heat, tunnel, dtS);
-            judgeUnseen(each, powersW, sinceS, heat, stuck);
-        } else {
-            heat = was.heat().unseen(arrivingW, tunnel, dtS);
-        }
-        DryTrace drying = was.drying().after(judgement.damp(), dryerRuns(each, closed), dtS);
         RelaySet failed = RelaySet.none();
         RelaySet failedLately = RelaySet.none();
         for (int i = 0; i < each.length; i++) {
+            MachineTrack track = was.machines().get(i);
             boolean metered = powersW[i] instanceof Reading.Value;
-            tracks[i] = tracks[i].after(machines[i], each[i], metered, airTells, sinceS[i], dtS);
+            double sinceS = track.sinceChangeS(closed.has(i) != was.closed().has(i), dtS);
+            each[i] = delivery(i, powersW[i], closed.has(i), sinceS, air);
+            tracks[i] = track.after(machines[i], each[i], metered, air.tells(), sinceS, dtS);
             failed = tracks[i].failed() ? failed.with(i) : failed;
             failedLately = tracks[i].failedLately() ? failedLately.with(i) : failedLately;
         }
+        DryTrace drying = was.drying().after(judgement.damp(), dryerRuns(each, closed), dtS);
         boolean inVain = drying.inVain(judgement.damp(), site.targets(), dtS);
         return new Watched(
                 new Deliveries(Arrays.asList(each), failed, failedLately, inVain),
-                new WatchState(closed, Arrays.asList(tracks), heat, stuck, drying));
+                new WatchState(closed, Arrays.asList(tracks), air.heat(), air.stuck(), drying));
+    }
+
+    private Reading[] believed(List<Reading> metersW) {
+        Reading[] powersW = new Reading[machines.length];
+        for (int i = 0; i < powersW.length; i++) {
+            powersW[i] = MeterWatch.believed(machines[i], metersW.get(i));
+        }
+        return powersW;
+    }
+
+    /**
+     * What the air says of heat.
+     *
+     * @param tells whether it says anything: somebody sees it, and the door is shut
+     */
+    private record Air(boolean tells, HeatTrace heat, StuckTrace stuck) {}
+
+    private Air air(
+            WatchState was, Judgement judgement, Reading[] powersW, RelaySet closed, TunnelModel tunnel, double dtS) {
+        double arrivingW = arrivingW(powersW, closed);
+        if (!(judgement.inside() instanceof Inside.Seen seen) || judgement.doorOpen()) {
+            return new Air(false, was.heat().unseen(arrivingW, tunnel, dtS), StuckTrace.NONE);
+        }
+        HeatTrace heat = was.heat().after(seen, arrivingW, tunnel, dtS);
+        return new Air(true, heat, stuck(was, powersW, closed, heat, tunnel, dtS));
     }
 
     /** Heat that should be arriving: what meters show, and rated power where there is none, W. */
@@ -110,7 +119,7 @@ public final class EffectWatch {
                 return StuckTrace.NONE;
             }
             boolean gave = was.closed().has(i) && !was.machines().get(i).failed();
-            if (gave && !closed.has(i) && isUnmeteredHeat(i, powersW)) {
+            if (gave && !closed.has(i) && isUnmeteredHeat(i, powersW[i])) {
                 opened = opened.with(i);
                 openedW += machines[i].ratedW();
             }
@@ -120,23 +129,23 @@ public final class EffectWatch {
                 : StuckTrace.opened(opened, openedW, heat.fastC(), tunnel);
     }
 
-    private boolean isUnmeteredHeat(int machine, Reading[] powersW) {
-        return machines[machine].role().isHeatSource() && !(powersW[machine] instanceof Reading.Value);
+    private boolean isUnmeteredHeat(int machine, Reading powerW) {
+        return machines[machine].role().isHeatSource() && !(powerW instanceof Reading.Value);
     }
 
     /** Where no meter answers, the air is asked, once a machine has run long enough to show in it. */
-    private void judgeUnseen(Delivery[] each, Reading[] powersW, double[] sinceS, HeatTrace heat, StuckTrace stuck) {
-        for (int i = 0; i < each.length; i++) {
-            boolean unmetered = isUnmeteredHeat(i, powersW);
-            if (unmetered && each[i] == Delivery.UNSEEN && sinceS[i] >= FELT_S && heat.heatMissing()) {
-                each[i] = Delivery.NOT_GIVING;
-            } else if (unmetered
-                    && each[i] == Delivery.OFF
-                    && stuck.confirmed()
-                    && stuck.suspects().has(i)) {
-                each[i] = Delivery.STUCK_ON;
-            }
+    private Delivery delivery(int machine, Reading powerW, boolean closed, double sinceS, Air air) {
+        Delivery shown = MeterWatch.delivery(machines[machine], powerW, closed, sinceS);
+        if (!isUnmeteredHeat(machine, powerW)) {
+            return shown;
         }
+        if (shown == Delivery.UNSEEN && sinceS >= FELT_S && air.heat().heatMissing()) {
+            return Delivery.NOT_GIVING;
+        }
+        boolean stays = shown == Delivery.OFF
+                && air.stuck().confirmed()
+                && air.stuck().suspects().has(machine);
+        return stays ? Delivery.STUCK_ON : shown;
     }
 
     private boolean dryerRuns(Delivery[] each, RelaySet closed) {

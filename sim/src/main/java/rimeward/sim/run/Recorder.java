@@ -2,6 +2,7 @@ package rimeward.sim.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import rimeward.alert.Alert;
 import rimeward.core.Outcome;
 import rimeward.core.Stepped;
@@ -30,8 +31,8 @@ final class Recorder implements Journal, Courier, VirtualTicker.Passing {
     private final List<AlertEvent> alerts = new ArrayList<>();
     private int raised;
 
-    /** The controller's last word; empty while there is no controller. */
-    private final List<Outcome> lastWord = new ArrayList<>(1);
+    /** The controller's last word; none while there is no controller. */
+    private @Nullable Outcome lastWord;
 
     Recorder(Scenario scenario, LawLabel law, World world, FailState failState) {
         this.law = law;
@@ -56,7 +57,7 @@ final class Recorder implements Journal, Courier, VirtualTicker.Passing {
         sums.begin(facts, observer.coldestBench(), tickS);
         boolean switched = switches.command(facts.epochS, outcome.guarded());
         trace.begin(facts, outcome, switched);
-        lastWord.add(outcome);
+        lastWord = outcome;
     }
 
     /** Rivals tell nobody anything: without Rimeward nobody is there to hear it. */
@@ -85,11 +86,11 @@ final class Recorder implements Journal, Courier, VirtualTicker.Passing {
     @Override
     public void end(long lastsS) {
         observer.end(lastsS);
-        if (lastWord.isEmpty()) {
+        if (lastWord == null) {
             checks.lookInTheDark(facts);
         } else {
-            Outcome last = lastWord.remove(0);
-            checks.look(facts, last.guarded().reasons(), last.judgement());
+            checks.look(facts, lastWord.guarded().reasons(), lastWord.judgement());
+            lastWord = null;
         }
         trace.end(facts);
     }

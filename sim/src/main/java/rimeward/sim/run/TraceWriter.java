@@ -21,8 +21,8 @@ final class TraceWriter {
     private final Truth truth;
     private final WeatherCursor weather;
     private final Invariants checks;
-    private final long startEpochS;
     private final int everyS;
+    private long dueEpochS;
     private boolean begun;
     private Holder holder = Holder.NOT_NEEDED;
     private Trust trust = Trust.FULL;
@@ -31,8 +31,8 @@ final class TraceWriter {
         this.truth = truth;
         this.weather = weather;
         this.checks = checks;
-        this.startEpochS = startEpochS;
         this.everyS = everyS;
+        dueEpochS = startEpochS;
         builder = new TraceBuilder(truth.machines());
     }
 
@@ -56,7 +56,10 @@ final class TraceWriter {
     }
 
     private boolean isDue(Facts now) {
-        return (now.epochS - startEpochS) % everyS == 0;
+        while (dueEpochS < now.epochS) {
+            dueEpochS += everyS;
+        }
+        return dueEpochS == now.epochS;
     }
 
     /** As the tick ends. */
