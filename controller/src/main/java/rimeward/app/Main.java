@@ -15,7 +15,7 @@ import rimeward.adapter.journal.BadRecord;
 @Command(
         name = "rimeward",
         mixinStandardHelpOptions = true,
-        subcommands = {CheckCommand.class, RunCommand.class, RecordCommand.class},
+        subcommands = {CheckCommand.class, RunCommand.class, RecordCommand.class, ReleaseCommand.class},
         description = "Keeps an unheated film tunnel above the plants' floor, dry and cheap.")
 public final class Main implements Runnable {
 
@@ -29,7 +29,11 @@ public final class Main implements Runnable {
 
     /** The command line, with refused settings told as sentences and answered with exit code 2. */
     static CommandLine commandLine() {
-        return new CommandLine(new Main()).setExecutionExceptionHandler((failure, command, parsed) -> {
+        return answering(new CommandLine(new Main()));
+    }
+
+    static CommandLine answering(CommandLine commandLine) {
+        return commandLine.setExecutionExceptionHandler((failure, command, parsed) -> {
             if (failure instanceof BadSettings || failure instanceof BadRecord) {
                 command.getErr().println(failure.getMessage());
                 return CommandLine.ExitCode.USAGE;

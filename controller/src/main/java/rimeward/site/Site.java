@@ -150,14 +150,23 @@ public record Site(
         return venting instanceof Venting.VentFan ? RelaySet.of(1 << (machines.size() - 1)) : RelaySet.none();
     }
 
-    /** What the relays are left at when nobody controls them: as each line's settings say; without a line, open. */
+    /**
+     * The relays that stay closed when nobody controls: what the service leaves behind, what {@code release} restores after it was
+     * killed, and what a simulated power cut falls to. A relay on a line does as its settings say; where nothing is wired yet, the
+     * first heater stage is left to its own thermostat, and all else is open.
+     */
     public RelaySet stopState() {
         RelaySet set = RelaySet.none();
         for (int i = 0; i < machines.size(); i++) {
-            boolean stays = machines.get(i).wiring() instanceof Wiring.GpioLine line && line.closedAtStop();
+            boolean stays = machines.get(i).wiring() instanceof Wiring.GpioLine line ? line.closedAtStop() : i == 0;
             set = stays ? set.with(i) : set;
         }
         return set;
+    }
+
+    /** Whether any machine's relay hangs on a line. */
+    public boolean isWired() {
+        return machines.stream().anyMatch(machine -> machine.wiring() instanceof Wiring.GpioLine);
     }
 
     /** Summed rated power of a set of machines, W. */

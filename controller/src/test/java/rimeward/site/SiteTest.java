@@ -40,6 +40,24 @@ class SiteTest {
     }
 
     @Test
+    void withoutAControllerTheFirstStageIsLeftToItsOwnThermostatUnlessItsLineSaysOtherwise() {
+        assertThat(site.stopState()).isEqualTo(RelaySet.of(0b0001));
+        assertThat(site.isWired()).isFalse();
+        Site wired = Sites.of(
+                new Heater(List.of(onLine("stage-1", 17, false), onLine("stage-2", 27, true)), 120),
+                site.drying(),
+                site.venting(),
+                site.circuit());
+        assertThat(wired.stopState()).isEqualTo(RelaySet.of(0b0010));
+        assertThat(wired.isWired()).isTrue();
+    }
+
+    private static Machine onLine(String id, int line, boolean closedAtStop) {
+        Wiring wiring = new Wiring.GpioLine("pinctrl-bcm2835", line, false, false, closedAtStop);
+        return new Machine(id, Role.HEATER_STAGE, 1000, 60, 60, 12, false, wiring);
+    }
+
+    @Test
     void aFloorBandThatReachesTheHotLimitIsRefused() {
         Targets cool = new Targets(0.7, 1, 10, 75, 10, 1, -4);
         assertThatThrownBy(() -> with(site, List.of(new Plant("orchid", 15)), cool, site.sensors(), site.circuit()))

@@ -11,7 +11,9 @@ interface LineTaker extends AutoCloseable {
      */
     RelayLine take(String machine, Wiring.GpioLine at, boolean high);
 
-    /** Lets go of the lines; they keep their levels where the kernel keeps them. */
+    /**
+     * Lets go of the lines. Whether they keep their levels then is the kernel's affair: see {@link Pi4jLines}.
+     */
     @Override
     void close();
 }

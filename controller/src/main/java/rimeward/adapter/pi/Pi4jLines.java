@@ -1,5 +1,6 @@
 package rimeward.adapter.pi;
 
+import com.pi4j.boardinfo.util.BoardInfoHelper;
 import com.pi4j.context.Context;
 import com.pi4j.io.gpio.digital.DigitalOutput;
 import com.pi4j.io.gpio.digital.DigitalOutputProvider;
@@ -30,6 +31,12 @@ final class Pi4jLines implements LineTaker {
 
     /** The real ones. */
     static Pi4jLines gpiod(Path root) {
+        if (!BoardInfoHelper
+                .runningOnRaspberryPi()) { // its gpiod plug-in would look at no chip, and say so for each line
+            throw new LinesRefused(
+                    "no relay line can be reached: this is no Raspberry Pi, or a newer one than Pi4J 2.8.0 knows"
+                            + " (it goes by /proc/cpuinfo and /proc/device-tree/model)");
+        }
         try {
             return new Pi4jLines(root, Pi4j.forOutputs(), "gpiod-digital-output", true);
         } catch (RuntimeException | LinkageError e) {
@@ -85,6 +92,14 @@ final class Pi4jLines implements LineTaker {
         }
     }
 
+    /**
+     * Pi4J 2.8.0 writes no level here, because no {@code shutdownState} is configured (DigitalOutputBase.shutdown), and releases every
+     * line (GpioDContext.close); it does so only when asked, its own shutdown hook being off (DefaultContextBuilder). What a released pin
+     * does then is the kernel's affair. Raspberry Pi OS keeps its level (its documentation, "GPIO and the 40-pin header"); the mainline
+     * kernel, and Raspberry Pi OS with {@code dtparam=strict_gpiod}, make it an input (pinctrl-bcm2835, {@code persist_gpio_outputs}),
+     * and the pull on the relay board decides: it must ask for the same as the stop level. A killed process lets go in the same way, its
+     * last level instead of the stop level: so {@code ExecStopPost=}.
+     */
     @Override
     public void close() {
         context.shutdown();

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rimeward.port.Relays;
 import rimeward.site.Machine;
@@ -35,9 +36,23 @@ public final class PiRelays implements Relays, AutoCloseable {
     }
 
     /**
+     * Takes every line at its stop level: for whoever tries relays by hand.
+     *
+     * @throws LinesRefused if a line cannot be had; those that could are let go at their stop level
+     */
+    public static PiRelays atStop(Site site, Path root) {
+        PiRelays relays = new PiRelays(site, () -> Pi4jLines.gpiod(root), site.stopState());
+        if (relays.isFailing()) {
+            relays.close();
+            throw relays.refused();
+        }
+        return relays;
+    }
+
+    /**
      * Puts every line at its stop level and lets go: for whoever cleans up after a service that was killed.
      *
-     * @throws LinesRefused if a line cannot be had; all others are at their stop level then
+     * @throws LinesRefused if a line cannot be had or does not obey; all others are at their stop level then
      */
     public static void release(Site site, Path root) {
         release(site, () -> Pi4jLines.gpiod(root));
@@ -46,11 +61,17 @@ public final class PiRelays implements Relays, AutoCloseable {
     static void release(Site site, Supplier<LineTaker> takers) {
         PiRelays relays = new PiRelays(site, takers, site.stopState());
         relays.close();
-        List<String> refused =
-                relays.relays.stream().flatMap(each -> each.refusal().stream()).toList();
-        if (!refused.isEmpty()) {
-            throw new LinesRefused(String.join("\n", refused));
+        if (relays.isFailing()) {
+            throw relays.refused();
         }
+    }
+
+    /** One line of text for each different reason: without any chip, it is the same for all. */
+    private LinesRefused refused() {
+        return new LinesRefused(relays.stream()
+                .flatMap(each -> each.trouble().stream())
+                .distinct()
+                .collect(Collectors.joining("\n")));
     }
 
     PiRelays(Site site, Supplier<LineTaker> takers) {

@@ -14,8 +14,7 @@ final class Relay {
     private final String machine;
     private final Wiring.GpioLine at;
     private @Nullable RelayLine line;
-    private @Nullable String refusal;
-    private boolean failing;
+    private @Nullable String trouble;
 
     /** @param index the machine's place in the site */
     Relay(int index, String machine, Wiring.GpioLine at) {
@@ -33,12 +32,12 @@ final class Relay {
     }
 
     boolean isFailing() {
-        return failing;
+        return trouble != null;
     }
 
-    /** Why its line was not to be had at the last try. */
-    Optional<String> refusal() {
-        return Optional.ofNullable(refusal);
+    /** Why its line was not to be had at the last try, or does not do as told. */
+    Optional<String> trouble() {
+        return Optional.ofNullable(trouble);
     }
 
     /** Takes its line, unless it has it, at the level that leaves the relay closed or open. */
@@ -48,14 +47,13 @@ final class Relay {
         }
         try {
             line = from.take(machine, at, closed != at.activeLow());
-            refusal = null;
+            works();
         } catch (LinesRefused e) {
             refused(e.why());
         }
     }
 
     void refused(String why) {
-        refusal = why;
         fails(why, null);
     }
 
@@ -70,11 +68,19 @@ final class Relay {
             if (line.isHigh() == high) {
                 works();
             } else {
-                fails("reads back as " + (high ? "low" : "high"), null);
+                fails(name() + " was driven " + level(high) + " and reads back " + level(!high), null);
             }
         } catch (RelayLine.LineFailed e) {
-            fails("cannot be driven or read", e);
+            fails(name() + " cannot be driven or read", e);
         }
+    }
+
+    private String name() {
+        return "line " + at.line() + " of " + at.chip() + " (relay of " + machine + ")";
+    }
+
+    private static String level(boolean high) {
+        return high ? "high" : "low";
     }
 
     void stop() {
@@ -82,16 +88,16 @@ final class Relay {
     }
 
     private void works() {
-        if (failing) {
-            failing = false;
+        if (trouble != null) {
+            trouble = null;
             LOG.info("relay of {} obeys again", machine);
         }
     }
 
-    private void fails(@Nullable String why, RelayLine.@Nullable LineFailed cause) {
-        if (!failing) {
-            failing = true;
-            LOG.error("relay of {} on line {} of {} does not obey: {}", machine, at.line(), at.chip(), why, cause);
+    private void fails(String why, RelayLine.@Nullable LineFailed cause) {
+        if (trouble == null) {
+            LOG.error("relay of {} does not obey: {}", machine, why, cause);
         }
+        trouble = why;
     }
 }

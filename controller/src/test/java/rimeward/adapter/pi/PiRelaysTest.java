@@ -101,6 +101,15 @@ class PiRelaysTest {
     }
 
     @Test
+    void lettingGoNamesALineThatDoesNotObey() {
+        broken = true;
+        assertThatThrownBy(() -> PiRelays.release(SITE, Fake::new))
+                .isInstanceOf(LinesRefused.class)
+                .hasMessageContaining("line 5 of pinctrl-bcm2835 (relay of low)");
+        assertThat(seen).contains("high false").endsWith("let go");
+    }
+
+    @Test
     void throughPi4j() {
         Context context = mock();
         PiRelays relays = new PiRelays(SITE, () -> Pi4jLines.with(context, "mock-digital-output", root));
