@@ -35,6 +35,7 @@ final class MapTest {
             port              | core core.reading core.guard alert core.outlook record site
             service           | core.* port record alert site
             adapter.pi        | port core.reading core.guard site
+            fitting           | port core.reading site
             adapter.mqtt      | port alert record site
             adapter.journal   | core.* port record alert site
             adapter.forecast  | port core.outlook site

@@ -15,7 +15,13 @@ import rimeward.adapter.journal.BadRecord;
 @Command(
         name = "rimeward",
         mixinStandardHelpOptions = true,
-        subcommands = {CheckCommand.class, RunCommand.class, RecordCommand.class, ReleaseCommand.class},
+        subcommands = {
+            CheckCommand.class,
+            RunCommand.class,
+            RecordCommand.class,
+            ReleaseCommand.class,
+            WiringCommand.class
+        },
         description = "Keeps an unheated film tunnel above the plants' floor, dry and cheap.")
 public final class Main implements Runnable {
 

@@ -2,12 +2,8 @@ package rimeward.app;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -34,6 +30,9 @@ import rimeward.site.Wiring;
 final class RunCommand implements Callable<Integer> {
     /** What systemd starts again (sysexits.h: internal software error). */
     private static final int CONTROL_FAILED = 70;
+
+    /** The same (temporary failure): whoever holds the data, `rimeward wiring` perhaps, ends some time. */
+    private static final int HELD = 75;
 
     @Spec
     private CommandSpec spec;
@@ -71,12 +70,11 @@ final class RunCommand implements Callable<Integer> {
             return refuse("The folder " + data + " for the record cannot be made (" + e.getMessage()
                     + "). Name another with --data.");
         }
-        try (FileChannel channel = FileChannel.open(
-                        data.resolve("rimeward.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                FileLock lock = lock(channel)) {
+        try (DataLock lock = DataLock.take(data)) {
             if (lock == null) {
-                return refuse("Another rimeward runs with the data in " + data
+                refuse("Another rimeward runs with the data in " + data
                         + ". Stop it first, or name another folder with --data.");
+                return HELD;
             }
             return run(site);
         }
@@ -129,13 +127,5 @@ final class RunCommand implements Callable<Integer> {
             sensors.close();
         };
         return new LinuxSurroundings(sensors, relays, atEnd, manager::cycleDone);
-    }
-
-    private static @Nullable FileLock lock(FileChannel channel) throws IOException {
-        try {
-            return channel.tryLock();
-        } catch (OverlappingFileLockException e) {
-            return null; // held by this very program
-        }
     }
 }

@@ -62,8 +62,15 @@ final class Pi4jBus implements I2cBus {
 
     private void failed() {
         failures++;
-        if (context != null && failures % FAILURES_TO_REOPEN == 0) {
-            devices.clear();
+        if (failures % FAILURES_TO_REOPEN == 0) {
+            close();
+        }
+    }
+
+    @Override
+    public void close() {
+        devices.clear();
+        if (context != null) {
             context.shutdown();
             context = null;
         }
