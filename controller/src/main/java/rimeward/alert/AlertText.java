@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import rimeward.core.Outcome;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Outside;
-import rimeward.core.judgement.Verdict;
 import rimeward.core.tunnel.TunnelModel;
 import rimeward.site.Site;
 
@@ -34,7 +33,7 @@ final class AlertText {
             case BLIND ->
                 "No inside temperature can be believed. The heater runs by the outside temperature and the"
                         + " tunnel's heat loss until one returns. Check the sensors' cable.";
-            case SENSOR_DOUBTED -> subject + " " + doubt(site, subject, outcome) + ". The others carry on without it.";
+            case SENSOR_DOUBTED -> SensorText.of(site, subject, outcome.judgement());
             case DRYER_NOT_DRYING ->
                 "The dryer ran for an hour and the air is no drier. It rests half an hour. Check"
                         + " its tank, filter and coil.";
@@ -71,19 +70,6 @@ final class AlertText {
             }
         }
         return "";
-    }
-
-    private static String doubt(Site site, String subject, Outcome outcome) {
-        for (int i = 0; i < site.sensors().size(); i++) {
-            if (site.sensors().get(i).id().equals(subject)) {
-                Verdict air = outcome.judgement().airVerdicts().get(i);
-                Verdict rh = outcome.judgement().rhVerdicts().get(i);
-                return air.isTrusted() && air != Verdict.AT_ODDS
-                        ? "(humidity) " + rh.says()
-                        : "(temperature) " + air.says();
-            }
-        }
-        return "is not believed";
     }
 
     private static String length(double lastsS) {

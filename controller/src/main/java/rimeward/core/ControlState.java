@@ -30,6 +30,6 @@ public record ControlState(
     /** After a power cut: every relay fell open, and what the sensors said before it is too old to compare with. */
     public ControlState afterOutage(Site site) {
         return new ControlState(
-                pulse, JudgeState.start(site), WatchState.start(site), law, guard.withAllOpen(), assumedOutsideC);
+                pulse, judge.afterOutage(), WatchState.start(site), law, guard.withAllOpen(), assumedOutsideC);
     }
 }

@@ -52,7 +52,9 @@ class AlertBoardTest {
         List<Alert> lost = run(500);
         assertThat(briefly(lost)).containsExactly("SENSOR_DOUBTED middle RAISED");
         assertThat(lost.get(0).text())
-                .isEqualTo("middle (temperature) gives no reading. The others carry on without it.");
+                .isEqualTo(
+                        "middle (temperature) gives no reading. The others carry on, and reckon with how much colder its"
+                                + " bench usually is. Look at it.");
         frames.air(1, Frames.value(8));
         assertThat(briefly(run(500))).containsExactly("SENSOR_DOUBTED middle CLEARED");
     }

@@ -10,6 +10,7 @@ package rimeward.core.judgement;
  * @param heldForS how long it has stood unchanged to the last digit, s
  * @param othersAtHoldC what its neighbours read when it last changed, °C
  * @param doubtLeftS how long a jump still keeps it in doubt, s
+ * @param usualK how much warmer its bench usually is than all of them together, K; outlives the reading
  */
 record AirTrack(
         boolean known,
@@ -18,7 +19,8 @@ record AirTrack(
         double slopeKPerS,
         double heldForS,
         double othersAtHoldC,
-        double doubtLeftS) {
+        double doubtLeftS,
+        double usualK) {
 
     /** Time constant of smoothing and slope, s: long against noise, short against how fast a light tunnel cools. Own choice. */
     static final double SMOOTH_S = 45;
@@ -31,7 +33,7 @@ record AirTrack(
     /** Jumps are judged over at least this long, s, so that fast ticks do not make noise look like a jump. */
     private static final double JUMP_S = 30;
 
-    static final AirTrack START = new AirTrack(false, 0, 0, 0, 0, 0, 0);
+    static final AirTrack START = new AirTrack(false, 0, 0, 0, 0, 0, 0, 0);
 
     /**
      * What every reading of one tick shares.
@@ -49,7 +51,7 @@ record AirTrack(
     /** After a reading in range. */
     AirTrack seen(double airC, double othersC, double rateKPerMin, Beat beat) {
         if (!known) {
-            return new AirTrack(true, airC, airC, 0, 0, othersC, 0);
+            return new AirTrack(true, airC, airC, 0, 0, othersC, 0, usualK);
         }
         boolean jumped = StrictMath.abs(airC - lastC) > rateKPerMin * beat.jumpMin();
         double doubtS = jumped ? DOUBT_S : StrictMath.max(0, doubtLeftS - beat.dtS());
@@ -62,6 +64,16 @@ record AirTrack(
                 (airC - smooth) * PER_SMOOTH_S,
                 held ? heldForS + beat.dtS() : 0,
                 held ? othersAtHoldC : othersC,
-                doubtS);
+                doubtS,
+                usualK);
+    }
+
+    /** Without a reading that can be compared with the next: only the bench's habit is kept. */
+    AirTrack forgotten() {
+        return known ? START.usually(usualK) : this;
+    }
+
+    AirTrack usually(double nowUsualK) {
+        return new AirTrack(known, lastC, smoothC, slopeKPerS, heldForS, othersAtHoldC, doubtLeftS, nowUsualK);
     }
 }

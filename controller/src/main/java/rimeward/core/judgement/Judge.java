@@ -22,12 +22,16 @@ public final class Judge {
     private static final double FROZEN_ALONE = 4;
 
     private final Sensor[] sensors; // an array: every tick walks it several times
-    private final double hotC;
+    private final Disagreement disagreement;
+    private final Habit habit;
+    private final InsideJudge insideJudge;
     private final DampJudge dampJudge;
 
     public Judge(Site site) {
         sensors = site.sensors().toArray(new Sensor[0]);
-        hotC = site.targets().hotC();
+        disagreement = new Disagreement(sensors);
+        habit = new Habit(site, sensors);
+        insideJudge = new InsideJudge(site, sensors, habit);
         dampJudge = new DampJudge(site);
     }
 
@@ -52,12 +56,16 @@ public final class Judge {
                 tracks[i] = was.air().get(i).seen(airC, othersC, limits.rateKPerMin(), beat);
                 verdicts[i] = overTime(tracks[i], limits, othersC);
             } else {
-                tracks[i] = AirTrack.START; // what it said before is too old to compare with
+                tracks[i] = was.air().get(i).forgotten(); // what it said before is too old to compare with
             }
         }
-        amongNeighbours(verdicts, tracks);
-
-        Inside inside = inside(verdicts, tracks, was, dtS);
+        disagreement.judge(verdicts, tracks);
+        double sinceLearnedS = was.sinceLearnedS() + dtS;
+        if (sinceLearnedS >= Habit.EVERY_S) {
+            habit.learn(verdicts, tracks);
+            sinceLearnedS = 0;
+        }
+        Inside inside = insideJudge.judge(verdicts, tracks, was.blindForS(), dtS);
         Verdict[] rhVerdicts = new Verdict[sensors.length];
         RhTrack[] rhTracks = new RhTrack[sensors.length];
         Damp damp = dampJudge.judge(senses, was.rh(), verdicts, rhVerdicts, rhTracks, dtS);
@@ -73,7 +81,8 @@ public final class Judge {
         JudgeState next = new JudgeState(
                 Arrays.asList(tracks),
                 Arrays.asList(rhTracks),
-                inside instanceof Inside.Unseen unseen ? unseen.forS() : 0);
+                inside instanceof Inside.Unseen unseen ? unseen.forS() : 0,
+                sinceLearnedS);
         return new Judged(judgement, next);
     }
 
@@ -86,92 +95,6 @@ public final class Judge {
         boolean othersMoved = StrictMath.abs(othersC - track.othersAtHoldC()) >= MOVED_K;
         double frozenAfterS = limits.frozenAfterS() * (othersMoved ? 1 : FROZEN_ALONE);
         return track.heldForS() >= frozenAfterS ? Verdict.FROZEN : Verdict.TRUSTED;
-    }
-
-    // ---- readings together
-
-    /** Of three or more inside sensors, those far from the middle one are not believed; of two, neither can be singled out. */
-    private void amongNeighbours(Verdict[] verdicts, AirTrack[] tracks) {
-        double leastC = Double.POSITIVE_INFINITY;
-        double mostC = Double.NEGATIVE_INFINITY;
-        double limitK = Double.POSITIVE_INFINITY;
-        int count = 0;
-        for (int i = 0; i < verdicts.length; i++) {
-            if (isInside(i) && verdicts[i].isTrusted()) {
-                leastC = StrictMath.min(leastC, tracks[i].lastC());
-                mostC = StrictMath.max(mostC, tracks[i].lastC());
-                limitK = StrictMath.min(limitK, sensors[i].limits().disagreementK());
-                count++;
-            }
-        }
-        if (count < 2 || mostC - leastC <= limitK) {
-            return;
-        }
-        double middleC = medianC(verdicts, tracks, count);
-        for (int i = 0; i < verdicts.length; i++) {
-            if (isInside(i) && verdicts[i].isTrusted()) {
-                double apartK = StrictMath.abs(tracks[i].lastC() - middleC);
-                if (count == 2) {
-                    verdicts[i] = Verdict.AT_ODDS;
-                } else if (apartK > sensors[i].limits().disagreementK()) {
-                    verdicts[i] = Verdict.DISAGREES;
-                }
-            }
-        }
-    }
-
-    private double medianC(Verdict[] verdicts, AirTrack[] tracks, int count) {
-        double[] sorted = new double[count];
-        int next = 0;
-        for (int i = 0; i < verdicts.length; i++) {
-            if (isInside(i) && verdicts[i].isTrusted()) {
-                sorted[next++] = tracks[i].lastC();
-            }
-        }
-        Arrays.sort(sorted);
-        return (sorted[(count - 1) / 2] + sorted[count / 2]) / 2;
-    }
-
-    private Inside inside(Verdict[] verdicts, AirTrack[] tracks, JudgeState was, double dtS) {
-        double coldestC = Double.POSITIVE_INFINITY;
-        double hottestC = Double.NEGATIVE_INFINITY;
-        double sumC = 0;
-        int coldestSensor = 0;
-        int count = 0;
-        Inside.Bench[] benches = new Inside.Bench[verdicts.length];
-        for (int i = 0; i < verdicts.length; i++) {
-            if (!isInside(i) || !verdicts[i].isTrusted()) {
-                continue;
-            }
-            AirTrack track = tracks[i];
-            double lowestC = track.lastC() - sensors[i].uncertaintyK();
-            if (lowestC < coldestC) {
-                coldestC = lowestC;
-                coldestSensor = i;
-            }
-            hottestC = StrictMath.max(hottestC, track.lastC());
-            sumC += track.lastC();
-            benches[count++] = new Inside.Bench(lowestC, track.slopeKPerS());
-        }
-        return count == 0
-                ? new Inside.Unseen(was.blindForS() + dtS, somethingHot(verdicts, tracks))
-                : new Inside.Seen(
-                        coldestC,
-                        sumC / count,
-                        hottestC,
-                        coldestSensor,
-                        Arrays.asList(benches).subList(0, count));
-    }
-
-    /** Blind, the hot limit is judged by whatever still moves: a frozen or absent reading says nothing. */
-    private boolean somethingHot(Verdict[] verdicts, AirTrack[] tracks) {
-        for (int i = 0; i < verdicts.length; i++) {
-            boolean moves = verdicts[i] == Verdict.TOO_FAST || verdicts[i] == Verdict.DISAGREES;
-            if (isInside(i) && moves && tracks[i].lastC() >= hotC) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private Outside outside(Senses senses, Verdict[] verdicts, Verdict[] rhVerdicts) {

@@ -3,14 +3,14 @@ package rimeward.core.judgement;
 /** What the judge makes of one reading. */
 public enum Verdict {
     TRUSTED(true, "is sound"),
-    /** One of two that contradict each other: the colder counts for the floor, the warmer for the hot limit. */
-    AT_ODDS(true, "contradicts the only other sensor"),
+    /** One of several that contradict each other without a majority: the coldest counts for the floor, the warmest for the hot limit. */
+    AT_ODDS(true, "and others contradict each other, and nobody can tell which is right"),
     NOT_FITTED(false, "is not fitted"),
     LOST(false, "gives no reading"),
     TOO_OLD(false, "has not reported for too long"),
     OUT_OF_RANGE(false, "reads what no tunnel can be"),
     TOO_FAST(false, "jumped faster than air can change"),
-    FROZEN(false, "has not moved at all while the air did"),
+    FROZEN(false, "has shown the very same number for too long"),
     DISAGREES(false, "disagrees with its neighbours");
 
     private final boolean trusted;

@@ -213,4 +213,64 @@ class JudgeTest {
         assertThat(last.tankFull()).isTrue();
         assertThat(last.doorOpen()).isFalse();
     }
+
+    /** Nights in which the corner is this much colder than the other two, a reading a minute. */
+    private void nights(double hours, double colderK) {
+        for (int i = 0; i < hours * 60; i++) {
+            double airC = 6 + 0.01 * (i % 2);
+            frames.inside(airC).air(CORNER, Frames.value(airC - colderK));
+            pass(60);
+        }
+    }
+
+    @Test
+    void aColdCornerIsStillReckonedWithWhenItsSensorIsLost() {
+        nights(24, 1.5);
+        frames.inside(5).air(CORNER, Reading.NO_ANSWER);
+        pass(60);
+        assertThat(air(CORNER)).isEqualTo(Verdict.LOST);
+        assertThat(seen().coldestC())
+                .as("5 °C less most of 1.5 K, less the uncertainty")
+                .isBetween(3.3, 3.8);
+        assertThat(seen().coldestSensor()).isEqualTo(CORNER);
+        assertThat(seen().middleC()).isEqualTo(5);
+        state = state.afterOutage();
+        pass(60);
+        assertThat(seen().coldestC()).as("after a power cut too").isBetween(3.3, 3.8);
+    }
+
+    @Test
+    void aCornerWhoseSensorLiesIsReckonedWithTheSameWay() {
+        nights(48, 1.5);
+        frames.inside(5).air(CORNER, Frames.value(15));
+        pass(60);
+        assertThat(air(CORNER)).isEqualTo(Verdict.TOO_FAST);
+        assertThat(seen().coldestC()).isBetween(3.3, 3.5);
+    }
+
+    @Test
+    void aLostBenchIsNeverTakenForWarmerThanTheOthersNorForMuchColder() {
+        nights(240, -2);
+        frames.inside(5).air(CORNER, Reading.NO_ANSWER);
+        pass(60);
+        assertThat(seen().coldestC()).as("the coldest that is seen").isCloseTo(4.8, within(1e-9));
+        nights(480, 4.5);
+        frames.inside(5).air(CORNER, Reading.NO_ANSWER);
+        pass(60);
+        assertThat(seen().coldestC())
+                .as("3 K and the others' own habit at most")
+                .isBetween(0.2, 2.0);
+    }
+
+    @Test
+    void theSunByDayTeachesNothing() {
+        for (int i = 0; i < 24 * 60; i++) {
+            double airC = 20 + 0.01 * (i % 2);
+            frames.inside(airC).air(CORNER, Frames.value(airC - 3));
+            pass(60);
+        }
+        frames.inside(19).air(CORNER, Reading.NO_ANSWER);
+        pass(60);
+        assertThat(seen().coldestC()).isCloseTo(18.8, within(1e-9));
+    }
 }
