@@ -5,8 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import rimeward.adapter.pi.Found;
 import rimeward.fitting.Clicks;
+import rimeward.fitting.Header40;
 import rimeward.site.Attached;
+import rimeward.site.Contact;
+import rimeward.site.Drying;
+import rimeward.site.InputLine;
 import rimeward.site.Machine;
+import rimeward.site.Meter;
 import rimeward.site.Sensor;
 import rimeward.site.Site;
 import rimeward.site.Wiring;
@@ -35,7 +40,7 @@ final class InventorySheet {
         for (Found.Kind kind : Found.Kind.values()) {
             sheet.found(kind);
         }
-        sheet.relays();
+        sheet.lines();
         sheet.missing();
         return new Sheet(sheet.text.toString(), sheet.complete);
     }
@@ -72,12 +77,35 @@ final class InventorySheet {
                 : "sensor " + String.join(", ", users);
     }
 
-    private void relays() {
-        text.append("Relays in the settings\n");
+    private void lines() {
+        text.append("Lines in the settings\n");
         for (Machine machine : site.machines()) {
-            String where = machine.wiring() instanceof Wiring.GpioLine at ? Clicks.line(at) : "on no line";
-            line(String.format(Locale.ROOT, "%-14s %s", machine.id(), where));
+            String relay = machine.wiring() instanceof Wiring.GpioLine at ? Clicks.line(at) : "on no line";
+            line(String.format(Locale.ROOT, "%-22s %s", "relay of " + machine.id(), relay));
+            if (machine.meter() instanceof Meter.Pulses pulses) {
+                input("meter of " + machine.id(), pulses.at());
+            } else if (machine.meter() instanceof Meter.Running contact) {
+                input("contact of " + machine.id(), contact.at());
+            }
         }
+        if (site.drying() instanceof Drying.Dryer dryer && dryer.tankFloat() instanceof Contact.OnLine contact) {
+            input("tank float", contact.at());
+        }
+        if (site.door() instanceof Contact.OnLine contact) {
+            input("door", contact.at());
+        }
+    }
+
+    private void input(String name, InputLine at) {
+        line(String.format(
+                Locale.ROOT,
+                "%-22s %s line %d (GPIO%d), %s; active while the line is %s",
+                name,
+                at.chip(),
+                at.line(),
+                at.line(),
+                Header40.pin(at.line()),
+                at.activeLow() ? "low" : "high"));
     }
 
     private void missing() {

@@ -7,11 +7,16 @@ import rimeward.core.reading.Senses;
 import rimeward.core.reading.SensorReading;
 import rimeward.core.reading.Signal;
 import rimeward.site.Attached;
+import rimeward.site.Contact;
+import rimeward.site.Drying;
+import rimeward.site.Meter;
 import rimeward.site.Sensor;
 import rimeward.site.Site;
 
 /** What each sensor says now, and what is wrong with it in words. */
 final class LiveSheet {
+    private static final String NOWHERE = "attached to nothing in the settings";
+
     private final Site site;
     private final Senses senses;
     private final StringBuilder text = new StringBuilder();
@@ -28,12 +33,18 @@ final class LiveSheet {
             sheet.line(site.sensors().get(i).id(), sheet.sensor(i));
         }
         for (int i = 0; i < site.machines().size(); i++) {
-            if (!(senses.powersW().get(i) instanceof Reading.NotFitted)) {
-                sheet.line(site.machines().get(i).id(), number(senses.powersW().get(i), "W"));
+            Meter meter = site.machines().get(i).meter();
+            if (meter.isFitted()) {
+                boolean isThere = !(meter instanceof Meter.NotAttached);
+                sheet.line(
+                        site.machines().get(i).id(),
+                        isThere ? number(senses.powersW().get(i), "W") : NOWHERE);
             }
         }
-        sheet.contact("tank float", senses.tankFull(), "full", "not full");
-        sheet.contact("door", senses.doorOpen(), "open", "shut");
+        if (site.drying() instanceof Drying.Dryer dryer) {
+            sheet.contact("tank float", dryer.tankFloat(), senses.tankFull(), "full", "not full");
+        }
+        sheet.contact("door", site.door(), senses.doorOpen(), "open", "shut");
         return sheet.text.toString();
     }
 
@@ -60,7 +71,7 @@ final class LiveSheet {
         if (!isRead(sensor)) {
             return sensor.attached() instanceof Attached.HandedIn at
                     ? "handed in under " + at.topic() + ", not looked at here"
-                    : "attached to nothing in the settings";
+                    : NOWHERE;
         }
         String air = number(said.airC(), "°C") + plausible(sensor, said.airC());
         return said.rhPercent() instanceof Reading.NotFitted ? air : air + "   " + number(said.rhPercent(), "%");
@@ -88,12 +99,14 @@ final class LiveSheet {
         };
     }
 
-    private void contact(String name, Signal signal, String on, String off) {
-        switch (signal) {
-            case NOT_FITTED -> {}
-            case LOST -> line(name, "NO ANSWER: look at its line in the settings");
-            case OFF -> line(name, off);
-            case ON -> line(name, on);
+    private void contact(String name, Contact contact, Signal signal, String on, String off) {
+        if (contact.isFitted()) {
+            String said = switch (signal) {
+                case NOT_FITTED, LOST -> "NO ANSWER: look at its line in the settings";
+                case OFF -> off;
+                case ON -> on;
+            };
+            line(name, contact instanceof Contact.NotAttached ? NOWHERE : said);
         }
     }
 

@@ -31,8 +31,6 @@ final class ReleaseCommand implements Callable<Integer> {
     /** How systemd marks a line as an alert in its journal (sd-daemon(3)). */
     private static final String ALERT = "<1>";
 
-    private static final String RELAY_LOG = "org.slf4j.simpleLogger.log.rimeward.adapter.pi.Relay";
-
     private final Map<String, String> environment;
 
     @Spec
@@ -60,7 +58,7 @@ final class ReleaseCommand implements Callable<Integer> {
         if (!site.isWired()) {
             return ExitCode.OK; // nor is anything of Pi4J loaded
         }
-        System.setProperty(RELAY_LOG, "off"); // it would say the same once more
+        HardwareLog.off(); // it would say the same once more
         try {
             PiRelays.release(site, root);
             return ExitCode.OK;

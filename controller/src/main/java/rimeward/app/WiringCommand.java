@@ -86,6 +86,7 @@ final class WiringCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        HardwareLog.off(); // what is wrong is told here in a table
         Site site = SiteSettings.read(file);
         Terminal terminal = new Terminal(spec.commandLine().getOut());
         DialSession.@Nullable Choice choice = dial == null ? null : choice(site, dial);

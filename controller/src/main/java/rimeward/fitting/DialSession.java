@@ -78,7 +78,8 @@ public final class DialSession {
 
     private Mark tried(String name, Machine heater) {
         RelaySet alone = RelaySet.none().with(choice.stage());
-        TurnFinder finder = heater.hasPowerFeedback() ? new TurnByPower(heater.ratedW()) : new TurnByAir();
+        boolean isMetered = sensors.latch().powersW().get(choice.stage()) instanceof Reading.Value;
+        TurnFinder finder = isMetered ? new TurnByPower(heater.ratedW()) : new TurnByAir();
         DialTrial trial =
                 new DialTrial(name, choice.swings(), finder, site.heater().deadTimeS(), clock.nowS());
         person.say("Watching " + name + " " + finder.inWords() + ", at "
