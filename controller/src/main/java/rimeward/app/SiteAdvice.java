@@ -2,6 +2,7 @@ package rimeward.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import rimeward.fitting.Header40;
 import rimeward.site.Drying;
 import rimeward.site.Machine;
 import rimeward.site.RelaySet;
@@ -108,6 +109,7 @@ final class SiteAdvice {
         if (wired.isEmpty()) {
             return; // settings for the simulator
         }
+        wired.forEach(machine -> pull(machine, (Wiring.GpioLine) machine.wiring()));
         if (wired.size() < site.machines().size()) {
             say("some machines have a relay and others have none: those without are never switched");
         }
@@ -116,6 +118,17 @@ final class SiteAdvice {
                 .anyMatch(machine -> ((Wiring.GpioLine) machine.wiring()).closedAtStop());
         if (!leftOn) {
             say("no heater stage is closed at stop: if this program ends, no heater is left on its own thermostat");
+        }
+    }
+
+    /** What the Pi itself does with a line before a program takes it, and where the kernel lets go of it. */
+    private void pull(Machine machine, Wiring.GpioLine at) {
+        boolean closed = Header40.isPulledUp(at.line()) != at.activeLow();
+        if (at.chip().contains("pinctrl") && closed != at.closedAtStop()) {
+            say("while the Pi starts, its own pull on line " + at.line() + " leaves the relay of " + machine.id()
+                    + (closed ? " closed" : " open") + ", and at stop it is to be " + (closed ? "open" : "closed")
+                    + ": take a line with the other pull (0 to 8 are pulled high, 9 to 27 low), the relay's other contact, or"
+                    + " a strong pull outside");
         }
     }
 

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -106,6 +107,21 @@ class CheckCommandTest {
                 .contains("c line 17, open at start, open at stop")
                 .contains("no heater stage is closed at stop")
                 .contains("those without are never switched");
+    }
+
+    @Test
+    void warnsOfAPullThatMovesARelayWhileThePiStarts() throws IOException {
+        String relay =
+                "[heater.stage.relay]\nchip = \"pinctrl-rp1\"\nline = %d\nactive_low = true\nclosed_at_start = true\nclosed_at_stop = true\n";
+        String before = "[[heater.stage]]\nid = \"heater-2\"";
+        assertThat(check(changed(before, String.format(Locale.ROOT, relay, 5) + before)))
+                .isZero();
+        assertThat(out.toString())
+                .contains("its own pull on line 5 leaves the relay of heater-1 open, and at stop it is to be closed");
+        out.getBuffer().setLength(0);
+        assertThat(check(changed(before, String.format(Locale.ROOT, relay, 17) + before)))
+                .isZero();
+        assertThat(out.toString()).doesNotContain("its own pull");
     }
 
     private int check(Path file) {

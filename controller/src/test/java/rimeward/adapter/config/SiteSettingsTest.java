@@ -31,7 +31,7 @@ class SiteSettingsTest {
     @Test
     void theRelayInTheExamplesCommentIsSoundToo() throws IOException {
         assertThat(read(Example.live()).heater().stages().get(0).wiring())
-                .isEqualTo(new Wiring.GpioLine("pinctrl-rp1", 17, false, false, true));
+                .isEqualTo(new Wiring.GpioLine("pinctrl-rp1", 17, true, true, true));
     }
 
     @Test
