@@ -28,7 +28,12 @@ final class DataLock implements AutoCloseable {
      * has been yet, none holds it.
      */
     static @Nullable DataLock takeIfThere(Path data) throws IOException {
-        return Files.exists(file(data)) ? take(data, StandardOpenOption.WRITE) : new DataLock(null);
+        return Files.exists(file(data)) ? take(data, StandardOpenOption.WRITE) : none();
+    }
+
+    /** No lock at all, for a folder that cannot hold one. */
+    static DataLock none() {
+        return new DataLock(null);
     }
 
     private static @Nullable DataLock take(Path data, OpenOption... options) throws IOException {

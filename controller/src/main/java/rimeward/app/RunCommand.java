@@ -64,19 +64,26 @@ final class RunCommand implements Callable<Integer> {
                             + " [sensor.attached] and [heater.stage.relay] as the example shows (`rimeward wiring` finds what is"
                             + " there), or try the service without any: --stand-in DIR.");
         }
-        try {
-            Files.createDirectories(data);
-        } catch (IOException e) {
-            return refuse("The folder " + data + " for the record cannot be made (" + e.getMessage()
-                    + "). Name another with --data.");
-        }
-        try (DataLock lock = DataLock.take(data)) {
+        Log log = new Log(site, spec.commandLine().getOut());
+        try (DataLock lock = locked(log)) {
             if (lock == null) {
                 refuse("Another rimeward runs with the data in " + data
                         + ". Stop it first, or name another folder with --data.");
                 return HELD;
             }
-            return run(site);
+            return run(site, log);
+        }
+    }
+
+    /** Null while another holds it. A folder that cannot be written is no reason to leave plants without heat. */
+    private @Nullable DataLock locked(Log log) {
+        try {
+            Files.createDirectories(data);
+            return DataLock.take(data);
+        } catch (IOException e) {
+            log.says("the data folder " + data + " cannot be written, and control goes on without a record: " + e
+                    + ". Mend the disk, or name another folder with --data.");
+            return DataLock.none();
         }
     }
 
@@ -90,8 +97,7 @@ final class RunCommand implements Callable<Integer> {
                 && site.heater().stages().stream().anyMatch(s -> s.wiring() instanceof Wiring.GpioLine);
     }
 
-    private int run(Site site) {
-        Log log = new Log(site, spec.commandLine().getOut());
+    private int run(Site site, Log log) {
         ServiceManager manager = new ServiceManager();
         LinuxSurroundings here = here(site, manager);
         OrderlyEnd end = OrderlyEnd.of(Thread.currentThread(), () -> {
