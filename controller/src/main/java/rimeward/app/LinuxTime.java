@@ -1,14 +1,11 @@
 package rimeward.app;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.concurrent.locks.LockSupport;
 import rimeward.service.MachineTime;
 
 /** The clocks of a Linux machine. */
 final class LinuxTime implements MachineTime {
-    /** Its time service leaves this behind once it has set the clock (systemd-timesyncd.service(8)). */
-    private static final Path SET = Path.of("/run/systemd/timesync/synchronized");
+    private final ClockTrust trust = ClockTrust.begun();
 
     @Override
     public long monotonicNs() {
@@ -22,7 +19,7 @@ final class LinuxTime implements MachineTime {
 
     @Override
     public boolean isWallSet() {
-        return Files.exists(SET);
+        return trust.isSet();
     }
 
     @Override
