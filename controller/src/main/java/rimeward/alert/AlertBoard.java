@@ -24,6 +24,8 @@ public final class AlertBoard {
     private final Slot blind;
     private final Slot notDrying;
     private final Slot tank;
+    private final Slot airing;
+    private final Slot law;
     private final List<Slot> doors = new ArrayList<>();
     private final Slot clock;
     private final Slot late;
@@ -37,8 +39,10 @@ public final class AlertBoard {
         floor = new Slot(AlertKind.FLOOR_CROSSED, site.id(), 60, 300);
         barred = new Slot(AlertKind.TOO_HOT, site.id(), 60, 300);
         blind = new Slot(AlertKind.BLIND, site.id(), 0, 60);
-        notDrying = new Slot(AlertKind.DRYER_NOT_DRYING, site.id(), 0, 3600);
+        notDrying = new Slot(AlertKind.DRYER_NOT_DRYING, site.id(), 0, 60);
         tank = new Slot(AlertKind.TANK_FULL, site.id(), 0, 60);
+        airing = new Slot(AlertKind.AIRING, site.id(), 900, 60);
+        law = new Slot(AlertKind.LAW_FAILED, site.id(), 0, 600);
         for (Door door : DOORS) {
             doors.add(new Slot(AlertKind.DOOR_FAILED, door.subject(), 0, 60));
         }
@@ -74,7 +78,7 @@ public final class AlertBoard {
     }
 
     private List<Slot> slots() {
-        List<Slot> all = new ArrayList<>(List.of(floor, barred, blind, notDrying, tank, clock, late));
+        List<Slot> all = new ArrayList<>(List.of(floor, barred, blind, notDrying, tank, airing, law, clock, late));
         all.addAll(sensors);
         all.addAll(weak);
         all.addAll(stuck);
@@ -108,6 +112,8 @@ public final class AlertBoard {
         changes.look(blind, outcome.judgement().trust() == Trust.BLIND);
         changes.look(tank, outcome.judgement().tankFull());
         changes.look(notDrying, outcome.deliveries().dryerNotDrying());
+        changes.look(airing, AiringAdvice.holds(site, outcome.judgement(), airing.isRaised()));
+        changes.look(law, outcome.lawFailed());
         boolean full = outcome.judgement().trust() == Trust.FULL; // then no sensor is in doubt
         for (int i = 0; i < sensors.size(); i++) {
             changes.look(

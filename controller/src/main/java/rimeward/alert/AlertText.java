@@ -6,6 +6,7 @@ import rimeward.core.Outcome;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Outside;
 import rimeward.core.tunnel.TunnelModel;
+import rimeward.core.watch.Delivery;
 import rimeward.site.Site;
 
 /** What a tired person reads at three in the morning: what is wrong, how bad, and the one thing to do. */
@@ -14,29 +15,33 @@ final class AlertText {
 
     static String of(Site site, AlertKind kind, String subject, Alert.Change change, Outcome outcome) {
         if (change == Alert.Change.CLEARED) {
-            return kind.title() + ": over (" + subject + ").";
+            return cleared(site, kind, subject, outcome);
         }
         return switch (kind) {
             case FLOOR_CROSSED ->
-                "The coldest bench is at " + coldest(outcome) + "; the floor is " + degrees(site.floorC())
-                        + ". Cover the plants or bring in heat now.";
+                "The coldest bench is at " + coldest(outcome) + reckoned(outcome) + "; the floor is "
+                        + degrees(site.floorC()) + ". Cover the plants or bring in heat now.";
             case HEAT_NOT_ARRIVING ->
                 subject + " is switched on but gives no heat. Coldest bench " + coldest(outcome)
                         + ", floor " + degrees(site.floorC()) + timeLeft(site, outcome)
-                        + ". Check its plug, fuse, RCD and dial; the other machines are being tried.";
+                        + ". Check its plug, fuse, RCD and dial. " + others(site);
             case RELAY_WELDED ->
                 subject + " is switched off but still draws power or warms the air. Its relay may be"
                         + " welded: unplug it.";
             case TOO_HOT ->
-                "The air is above " + degrees(site.targets().hotC())
-                        + ", so no heater may run although a bench is cold. Look for a misplaced sensor.";
+                tooHot(degrees(site.targets().hotC()), outcome)
+                        + ", so no heater may run although heat is needed. Look for a misplaced sensor.";
             case BLIND ->
-                "No inside temperature can be believed. The heater runs by the outside temperature and the"
-                        + " tunnel's heat loss until one returns. Check the sensors' cable.";
+                "No inside temperature can be believed. The heater runs by the outside temperature (seen, forecast or"
+                        + " the coldest of late) and the tunnel's heat loss until one returns. Check the sensors' cable.";
             case SENSOR_DOUBTED -> SensorText.of(site, subject, outcome.judgement());
             case DRYER_NOT_DRYING ->
-                "The dryer ran for an hour and the air is no drier. It rests half an hour. Check"
-                        + " its tank, filter and coil.";
+                "The dryer was switched on for an hour and the air is no drier. It rests half an hour and is"
+                        + " tried again. Check its plug, tank, filter, coil and its own humidistat.";
+            case AIRING -> AiringAdvice.open(outcome.judgement());
+            case LAW_FAILED ->
+                "The control law in use fails. The guard holds the floor alone, and nothing dries the air. Go back"
+                        + " to Rimeward's own law, and tell whoever wrote this one.";
             case TANK_FULL -> "The dryer's tank is full and the dryer rests. Empty it.";
             case SERVICE_RESTARTED ->
                 "The controller's program ended and has started again. Rest times were kept. If this comes again,"
@@ -55,6 +60,44 @@ final class AlertText {
                 "The power was cut for " + length(outcome.outageS()) + ". Coldest bench now " + coldest(outcome)
                         + "; the machines start one after another.";
         };
+    }
+
+    private static String cleared(Site site, AlertKind kind, String subject, Outcome outcome) {
+        return switch (kind) {
+            case AIRING -> AiringAdvice.close(site, outcome.judgement());
+            case HEAT_NOT_ARRIVING ->
+                subject
+                        + (gives(site, subject, outcome)
+                                ? " gives heat again."
+                                : " is no longer suspected: it gave heat, or for two hours nobody could see.");
+            case DRYER_NOT_DRYING -> "The dryer dries again, or has not been needed for two hours.";
+            default -> kind.title() + ": over (" + subject + ").";
+        };
+    }
+
+    private static boolean gives(Site site, String machine, Outcome outcome) {
+        int place = site.machineIds().indexOf(machine);
+        return place >= 0 && outcome.deliveries().of(place) == Delivery.GIVING;
+    }
+
+    /** Said where the coldest bench is known by the others only. */
+    private static String reckoned(Outcome outcome) {
+        boolean reckoned = outcome.judgement().inside() instanceof Inside.Seen seen
+                && !outcome.judgement().airVerdicts().get(seen.coldestSensor()).isTrusted();
+        return reckoned ? ", reckoned from the others (its own sensor is not believed)" : "";
+    }
+
+    private static String tooHot(String limit, Outcome outcome) {
+        return outcome.judgement().inside() instanceof Inside.Seen
+                ? "The air has reached the hot limit (" + limit + ") and has not cooled clear of it"
+                : "A sensor that is not believed reads above the hot limit (" + limit + "), and no other is believed";
+    }
+
+    private static String others(Site site) {
+        long sources = site.machines().stream()
+                .filter(machine -> machine.role().isHeatSource())
+                .count();
+        return sources > 1 ? "The others are tried while heat is needed." : "There is no other source of heat.";
     }
 
     /** Time until the floor if no heat came at all, where it is above and will be crossed. */

@@ -2,6 +2,7 @@ package rimeward.core;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import rimeward.core.decision.Cause;
 import rimeward.core.decision.ControlLaw;
 import rimeward.core.decision.Decision;
@@ -66,7 +67,9 @@ public final class ControlCycle implements ControlStep {
         double watchedS = outageS > 0 ? 0 : dtS; // what machines did without a controller says nothing of its commands
         Watched watched = watch.watch(was.watch(), judgement, frame.senses().powersW(), closed, tunnel, watchedS);
         Situation situation = new Situation(site, dtS, judgement, outlook, tunnel, closed, watched.deliveries());
-        Decision decision = decide(situation, was.law());
+        Optional<Decision> decided = decide(situation, was.law());
+        boolean failed = decided.isEmpty();
+        Decision decision = decided.orElseGet(() -> nothing(was.law()));
         double assumedOutsideC = assumedOutsideC(was, judgement, dtS);
         Guarded guarded = guard.step(
                 was.guard(),
@@ -76,7 +79,8 @@ public final class ControlCycle implements ControlStep {
                 tunnel,
                 outsideC(judgement, outlook, assumedOutsideC),
                 dtS);
-        Outcome outcome = new Outcome(frame, outageS, judgement, watched.deliveries(), outlook, decision, guarded);
+        Outcome outcome =
+                new Outcome(frame, outageS, judgement, watched.deliveries(), outlook, decision, failed, guarded);
         ControlState next = new ControlState(
                 before.pulse().after(frame.tick()),
                 judged.next(),
@@ -87,16 +91,16 @@ public final class ControlCycle implements ControlStep {
         return new Stepped(outcome, next);
     }
 
-    /** A law may come from anywhere. Whatever it throws or returns, the guard gets a decision it can work with. */
-    private Decision decide(Situation situation, LawState state) {
+    /** A law may come from anywhere: what it throws, and an answer that the guard cannot work with, count as no decision. */
+    private Optional<Decision> decide(Situation situation, LawState state) {
         try {
             Decision decision = law.decide(situation, state);
             int all = (1 << site.machines().size()) - 1;
             boolean sound = (decision.wish().bits() & ~all) == 0
                     && decision.reasons().size() == site.machines().size();
-            return sound ? settled(decision) : failed(state);
+            return sound ? Optional.of(settled(decision)) : Optional.empty();
         } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
-            return failed(state);
+            return Optional.empty();
         }
     }
 
@@ -107,7 +111,7 @@ public final class ControlCycle implements ControlStep {
                 : new Decision(decision.wish(), List.copyOf(decision.reasons()), decision.next());
     }
 
-    private Decision failed(LawState state) {
+    private Decision nothing(LawState state) {
         Reason why = Reason.of(Cause.LAW_FAILED);
         return new Decision(RelaySet.none(), Collections.nCopies(site.machines().size(), why), state);
     }

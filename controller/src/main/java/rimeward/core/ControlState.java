@@ -27,9 +27,17 @@ public record ControlState(
                 assumedOutsideC);
     }
 
-    /** After a power cut: every relay fell open, and what the sensors said before it is too old to compare with. */
+    /**
+     * After a power cut: every relay fell open, and what the sensors said before it is too old to compare with. Habits and failures
+     * are remembered.
+     */
     public ControlState afterOutage(Site site) {
         return new ControlState(
-                pulse, judge.afterOutage(), WatchState.start(site), law, guard.withAllOpen(), assumedOutsideC);
+                pulse,
+                judge.afterOutage(),
+                WatchState.resume(site, watch.failures()),
+                law,
+                guard.withAllOpen(),
+                assumedOutsideC);
     }
 }

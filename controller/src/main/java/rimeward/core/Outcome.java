@@ -11,6 +11,7 @@ import rimeward.core.watch.Deliveries;
  * Everything one tick saw, thought and did: each step's value as it was handed on.
  *
  * @param outageS how long there was no controller before this tick, s; 0 where there was one
+ * @param lawFailed whether the law threw or answered nonsense, so that the guard holds the floor alone
  */
 public record Outcome(
         Frame frame,
@@ -19,4 +20,5 @@ public record Outcome(
         Deliveries deliveries,
         Outlook outlook,
         Decision decision,
+        boolean lawFailed,
         Guarded guarded) {}

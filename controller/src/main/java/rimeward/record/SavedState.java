@@ -4,17 +4,21 @@ import java.util.List;
 import rimeward.alert.AlertSlot;
 import rimeward.core.Pulse;
 import rimeward.core.guard.GuardState;
+import rimeward.core.judgement.BenchHabit;
 import rimeward.core.reading.WallTime;
+import rimeward.core.watch.Failures;
 
 /**
  * What control must not forget when the service ends, however it ends: rest times, duties, the coldest outside of late, and what
- * the grower has been told already. Not in it is what a new start sees afresh: readings and what machines were seen to do.
+ * has failed, how the benches differ, and what the grower has been told already. Not in it is what a new start sees afresh.
  *
  * @param boot names the machine's run since it was switched on; empty where nobody knows
  * @param wall time of day at the last tick, and whether it was trusted
  * @param pulse monotonic time of the last tick, which the next start counts on from
  * @param machines the machines' names, in the order of the guard's clocks
  * @param guard what the guard remembers
+ * @param failures machines that were seen to fail
+ * @param habits how the benches usually differ
  * @param law name of the law
  * @param lawMemory what the law remembers, one line in its own words
  * @param assumedOutsideC outside temperature to assume when none is seen, °C
@@ -27,6 +31,8 @@ public record SavedState(
         Pulse pulse,
         List<String> machines,
         GuardState guard,
+        Failures failures,
+        List<BenchHabit> habits,
         String law,
         String lawMemory,
         double assumedOutsideC,
@@ -34,6 +40,7 @@ public record SavedState(
         List<AlertSlot> alerts) {
     public SavedState {
         machines = List.copyOf(machines);
+        habits = List.copyOf(habits);
         alerts = List.copyOf(alerts);
     }
 

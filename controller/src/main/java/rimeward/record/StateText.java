@@ -3,6 +3,7 @@ package rimeward.record;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.zip.CRC32;
 import rimeward.alert.AlertKind;
@@ -10,12 +11,18 @@ import rimeward.alert.AlertSlot;
 import rimeward.core.Pulse;
 import rimeward.core.guard.GuardState;
 import rimeward.core.guard.MachineClock;
+import rimeward.core.judgement.BenchHabit;
 import rimeward.core.reading.WallTime;
+import rimeward.core.watch.Failures;
 import rimeward.site.RelaySet;
 
 /** The saved state as text: a line for each thing, the first with the version, the last with a checksum of all before it. */
 final class StateText {
-    private static final String VERSION = "rimeward-state 1";
+    private static final String VERSION = "rimeward-state 2";
+
+    /** Without failures and habits, as if there had been none. */
+    private static final String OLD_VERSION = "rimeward-state 1";
+
     private static final String SUM = "sum ";
 
     private StateText() {}
@@ -45,6 +52,10 @@ final class StateText {
                 guard.dryerRestLeftS(),
                 guard.sinceAnyStartS(),
                 guard.blindPhaseS());
+        failures(text, state.failures(), state.machines());
+        for (BenchHabit habit : state.habits()) {
+            line(text, "habit", habit.sensor(), habit.usualK());
+        }
         line(text, "law", state.law(), state.lawMemory());
         line(text, "outside", state.assumedOutsideC());
         line(text, "outage", state.lastOutageS());
@@ -52,6 +63,17 @@ final class StateText {
             line(text, "alert", slot.kind(), slot.subject(), slot.raised(), slot.lastedS());
         }
         return text + SUM + sum(text.toString()) + "\n";
+    }
+
+    private static void failures(StringBuilder text, Failures failures, List<String> machines) {
+        for (int i = 0; i < machines.size(); i++) {
+            if (failures.failed().has(i)) {
+                line(text, "failed", machines.get(i), failures.sinceS().get(i));
+            }
+        }
+        if (failures.dryerNotDrying()) {
+            line(text, "not-drying", failures.dryerUnaskedS());
+        }
     }
 
     private static void line(StringBuilder text, String key, Object... values) {
@@ -71,7 +93,7 @@ final class StateText {
         if (!text.substring(end + SUM.length()).equals(sum(body) + "\n")) {
             throw new DamagedState("its checksum does not fit");
         }
-        if (!body.startsWith(VERSION + "\n")) {
+        if (!body.startsWith(VERSION + "\n") && !body.startsWith(OLD_VERSION + "\n")) {
             throw new DamagedState("its version is not \"" + VERSION + "\"");
         }
         try {
@@ -110,6 +132,8 @@ final class StateText {
                 clocks.add(new MachineClock(number(machine[2]), number(machine[3])));
             }
             String[] guard = parts("guard");
+            Failures failures = failures(machines);
+            List<BenchHabit> habits = habits();
             String[] law = rest("law").split(" ", 2);
             double outsideC = number(rest("outside"));
             double outageS = number(rest("outage"));
@@ -127,11 +151,36 @@ final class StateText {
                             number(guard[3]),
                             number(guard[4]),
                             number(guard[5])),
+                    failures,
+                    habits,
                     law[0],
                     law[1],
                     outsideC,
                     outageS,
                     alerts());
+        }
+
+        private Failures failures(List<String> machines) {
+            RelaySet failed = RelaySet.none();
+            List<Double> sinceS = new ArrayList<>(Collections.nCopies(machines.size(), 0.0));
+            while (at("failed")) {
+                String[] machine = parts("failed");
+                int place = machines.indexOf(machine[0]);
+                failed = failed.with(place);
+                sinceS.set(place, number(machine[1]));
+            }
+            return at("not-drying")
+                    ? new Failures(failed, sinceS, true, number(rest("not-drying")))
+                    : new Failures(failed, sinceS, false, 0);
+        }
+
+        private List<BenchHabit> habits() {
+            List<BenchHabit> habits = new ArrayList<>();
+            while (at("habit")) {
+                String[] habit = parts("habit");
+                habits.add(new BenchHabit(habit[0], number(habit[1])));
+            }
+            return habits;
         }
 
         private List<AlertSlot> alerts() {

@@ -6,6 +6,8 @@ import rimeward.core.ControlState;
 import rimeward.core.ControlStep;
 import rimeward.core.Stepped;
 import rimeward.core.decision.ControlLaw;
+import rimeward.core.judgement.JudgeState;
+import rimeward.core.watch.WatchState;
 import rimeward.port.Keep;
 import rimeward.record.SavedState;
 import rimeward.site.RelaySet;
@@ -70,6 +72,8 @@ public final class StateKeeper {
                 next.pulse(),
                 to.site().machineIds(),
                 next.guard(),
+                next.watch().failures(),
+                next.judge().habits(to.site()),
                 to.law().name(),
                 to.law().remembered(next.law()),
                 next.assumedOutsideC(),
@@ -80,12 +84,13 @@ public final class StateKeeper {
     /** Control as it stood, every relay having fallen open since; afresh where the machines are other ones. */
     public static ControlState restored(SavedState saved, Site site, ControlLaw law, ControlStep control) {
         ControlState fresh = control.start();
+        boolean sameMachines = saved.machines().equals(site.machineIds());
         return new ControlState(
                 saved.pulse(),
-                fresh.judge(),
-                fresh.watch(),
+                JudgeState.resume(site, saved.habits()),
+                sameMachines ? WatchState.resume(site, saved.failures()) : fresh.watch(),
                 saved.law().equals(law.name()) ? law.resume(site, saved.lawMemory()) : fresh.law(),
-                saved.machines().equals(site.machineIds()) ? saved.guard().withAllOpen() : fresh.guard(),
+                sameMachines ? saved.guard().withAllOpen() : fresh.guard(),
                 saved.assumedOutsideC());
     }
 }

@@ -3,23 +3,32 @@ package rimeward.alert;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rimeward.core.ControlCycle;
 import rimeward.core.ControlState;
 import rimeward.core.Stepped;
+import rimeward.core.decision.Cause;
+import rimeward.core.decision.ControlLaw;
+import rimeward.core.decision.Decision;
 import rimeward.core.decision.DutyLaw;
+import rimeward.core.decision.LawState;
+import rimeward.core.decision.Reason;
+import rimeward.core.decision.Situation;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Reading;
 import rimeward.core.reading.Signal;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
+import rimeward.site.RelaySet;
 import rimeward.site.Site;
+import rimeward.site.Venting;
 
 class AlertBoardTest {
     private final Site site = Sites.metered();
-    private final ControlCycle cycle = new ControlCycle(site, new DutyLaw());
-    private final AlertBoard board = new AlertBoard(site);
+    private ControlCycle cycle = new ControlCycle(site, new DutyLaw());
+    private AlertBoard board = new AlertBoard(site);
     private final Frames frames = Frames.steady(8, 60);
     private ControlState state = cycle.start();
 
@@ -153,5 +162,98 @@ class AlertBoardTest {
     void aLoopThatStartsLateTellsOfNoPowerCut() {
         frames.after(80);
         assertThat(run(10)).isEmpty();
+    }
+
+    @Test
+    void aLawThatFailsIsToldAndItsRecoveryToo() {
+        boolean[] broken = {true};
+        ControlLaw law = new ControlLaw() {
+            @Override
+            public String name() {
+                return "trial";
+            }
+
+            @Override
+            public LawState start(Site site) {
+                return LawState.NOTHING;
+            }
+
+            @Override
+            public Decision decide(Situation now, LawState state) {
+                if (broken[0]) {
+                    throw new IllegalStateException("bug");
+                }
+                Reason why = Reason.of(Cause.NOT_ASKED);
+                return new Decision(RelaySet.none(), Collections.nCopies(4, why), state);
+            }
+        };
+        cycle = new ControlCycle(site, law);
+        state = cycle.start();
+        assertThat(briefly(run(100))).containsExactly("LAW_FAILED test-tunnel RAISED");
+        broken[0] = false;
+        assertThat(run(100)).as("not before it has gone well for a while").isEmpty();
+        assertThat(briefly(run(30))).containsExactly("LAW_FAILED test-tunnel CLEARED");
+    }
+
+    @Test
+    void aDryerThatStopsByItselfInDampAirIsTold() {
+        for (int sensor = 0; sensor < 3; sensor++) {
+            frames.rh(sensor, Frames.value(90));
+        }
+        frames.inside(12);
+        List<Alert> alerts = run(1500);
+        assertThat(briefly(alerts)).containsExactly("DRYER_NOT_DRYING test-tunnel RAISED");
+        assertThat(alerts.get(0).text()).startsWith("The dryer was switched on for an hour and the air is no drier.");
+    }
+
+    private Site withoutFan() {
+        return Sites.of(site.heater(), site.drying(), new Venting.NoVentFan(), site.circuit());
+    }
+
+    @Test
+    void whereThereIsNoFanTheGrowerIsToldWhenToOpenTheDoorAndWhenToCloseIt() {
+        Site noFan = withoutFan();
+        cycle = new ControlCycle(noFan, new DutyLaw());
+        board = new AlertBoard(noFan);
+        state = cycle.start();
+        frames.inside(12).outside(9);
+        for (int sensor = 0; sensor < 3; sensor++) {
+            frames.rh(sensor, Frames.value(92));
+        }
+        assertThat(run(150)).as("a passing dry gust is no reason").isEmpty();
+        List<Alert> open = run(60);
+        assertThat(briefly(open)).containsExactly("AIRING test-tunnel RAISED");
+        assertThat(open.get(0).text()).contains("Open the door.");
+        for (int sensor = 0; sensor < 3; sensor++) {
+            frames.rh(sensor, Frames.value(76));
+        }
+        assertThat(run(100)).as("dry enough only below 70 %").isEmpty();
+        frames.outside(6.6);
+        assertThat(run(20)).as("half a kelvin more before it is too cold").isEmpty();
+        frames.outside(6.4);
+        List<Alert> close = run(100);
+        assertThat(briefly(close)).containsExactly("AIRING test-tunnel CLEARED");
+        assertThat(close.get(0).text()).startsWith("Close the door again, if it is open: outside air");
+    }
+
+    @Test
+    void whereAFanAirsNobodyIsSentToTheDoor() {
+        frames.inside(12).outside(9);
+        for (int sensor = 0; sensor < 3; sensor++) {
+            frames.rh(sensor, Frames.value(92));
+        }
+        assertThat(briefly(run(400))).doesNotContain("AIRING test-tunnel RAISED");
+    }
+
+    @Test
+    void theOnlySensorThatIsDoubtedIsNotSaidToHaveOthers() {
+        for (int sensor = 0; sensor < 3; sensor++) {
+            frames.air(sensor, Reading.NO_ANSWER);
+        }
+        assertThat(run(40))
+                .filteredOn(alert -> alert.kind() == AlertKind.SENSOR_DOUBTED)
+                .hasSize(3)
+                .allSatisfy(
+                        alert -> assertThat(alert.text()).endsWith("gives no reading. No other is left. Look at it."));
     }
 }

@@ -3,14 +3,18 @@ package rimeward.record;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.zip.CRC32;
 import org.junit.jupiter.api.Test;
 import rimeward.alert.AlertKind;
 import rimeward.alert.AlertSlot;
 import rimeward.core.Pulse;
 import rimeward.core.guard.GuardState;
 import rimeward.core.guard.MachineClock;
+import rimeward.core.judgement.BenchHabit;
 import rimeward.core.reading.WallTime;
+import rimeward.core.watch.Failures;
 import rimeward.site.RelaySet;
 
 class SavedStateTest {
@@ -28,6 +32,8 @@ class SavedStateTest {
                     1799.995,
                     1.0 / 3,
                     0),
+            new Failures(RelaySet.of(1), List.of(1234.5, 0.0), true, 60.25),
+            List.of(new BenchHabit("north-bench", -0.1 - 0.2)),
             "duty",
             "1 true 5.0",
             -6.283185307179586,
@@ -49,6 +55,8 @@ class SavedStateTest {
                 Pulse.start(),
                 STATE.machines(),
                 STATE.guard(),
+                Failures.none(2),
+                List.of(),
                 "by-hand",
                 "",
                 0,
@@ -74,5 +82,28 @@ class SavedStateTest {
                 .hasMessage("The saved state cannot be used: its end is missing.");
         assertThatThrownBy(() -> SavedState.parse(STATE.toText().replace("stage-1", "stage-2")))
                 .hasMessage("The saved state cannot be used: its checksum does not fit.");
+    }
+
+    @Test
+    void whatAnOlderProgramSavedIsStillRead() {
+        SavedState before = new SavedState(
+                STATE.boot(),
+                STATE.wall(),
+                STATE.pulse(),
+                STATE.machines(),
+                STATE.guard(),
+                Failures.none(2),
+                List.of(),
+                STATE.law(),
+                STATE.lawMemory(),
+                STATE.assumedOutsideC(),
+                STATE.lastOutageS(),
+                STATE.alerts());
+        String text = before.toText();
+        String body = "rimeward-state 1" + text.substring(text.indexOf('\n'), text.lastIndexOf("sum "));
+        CRC32 crc = new CRC32();
+        crc.update(body.getBytes(StandardCharsets.UTF_8));
+        assertThat(SavedState.parse(body + "sum " + Long.toHexString(crc.getValue()) + "\n"))
+                .isEqualTo(before);
     }
 }

@@ -15,6 +15,7 @@ import rimeward.core.ControlState;
 import rimeward.core.ControlStep;
 import rimeward.core.Stepped;
 import rimeward.core.decision.DutyLaw;
+import rimeward.core.judgement.Inside;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Reading;
@@ -39,6 +40,7 @@ class RestartTest {
     private AlertBoard board = new AlertBoard(site);
     private Frame now = frames.after(0);
     private ControlState last = control.start();
+    private double coldestC;
     private int ticksLeft;
     private int beats;
 
@@ -72,6 +74,9 @@ class RestartTest {
                         },
                         (stepped, alerts) -> {
                             last = stepped.next();
+                            coldestC = stepped.outcome().judgement().inside() instanceof Inside.Seen seen
+                                    ? seen.coldestC()
+                                    : Double.NaN;
                             breakIf("record");
                         },
                         keeper,
@@ -166,5 +171,31 @@ class RestartTest {
         assertThat(Restart.outageMs(saved, new WallTime(thenMs + hourMs, false)))
                 .isZero();
         assertThat(Restart.outageMs(saved, new WallTime(thenMs - hourMs, true))).isZero();
+    }
+
+    @Test
+    void aMachineThatFailedIsNotMendedByARestartNorByAPowerCut() {
+        frames.inside(4.4);
+        run(control, last, 30);
+        assertThat(told).contains("HEAT_NOT_ARRIVING stage-1 RAISED");
+        frames.power(0, Reading.NO_ANSWER); // no meter to tell
+        frames.inside(7);
+        run(control, last, 100);
+        told.clear();
+        restart(400);
+        assertThat(last.watch().failures().failed().has(0)).isTrue();
+        frames.after(1800);
+        run(control, last, 400);
+        assertThat(last.watch().failures().failed().has(0)).isTrue();
+        assertThat(told).doesNotContain("HEAT_NOT_ARRIVING stage-1 CLEARED");
+    }
+
+    @Test
+    void howMuchColderABenchUsuallyIsOutlivesARestart() {
+        frames.inside(6).air(0, Frames.value(5));
+        run(control, last, 48 * 720);
+        frames.air(0, Reading.NO_ANSWER);
+        restart(1);
+        assertThat(coldestC).as("without the habit it would be 5.8 °C").isBetween(4.8, 5.1);
     }
 }

@@ -60,8 +60,19 @@ record DryDuty(boolean known, boolean needed, double rhPercent, double benchSpre
         if (benchSpreadK < targets.benchDewSpreadK()) {
             return new Reason(Cause.BENCH_NEAR_DEW, benchSpreadK, targets.benchDewSpreadK());
         }
-        return filmSpreadK < targets.filmDewSpreadK()
-                ? new Reason(Cause.FILM_NEAR_DEW, filmSpreadK, targets.filmDewSpreadK())
-                : new Reason(Cause.DRYING, rhPercent, targets.dryOffPercent());
+        if (filmSpreadK < targets.filmDewSpreadK()) {
+            return new Reason(Cause.FILM_NEAR_DEW, filmSpreadK, targets.filmDewSpreadK());
+        }
+        return rhPercent >= targets.dryOffPercent()
+                ? new Reason(Cause.DRYING, rhPercent, targets.dryOffPercent())
+                : notYetClear(targets);
+    }
+
+    /** Dry by its humidity, but a spread has not been regained with enough to spare. */
+    private Reason notYetClear(Targets targets) {
+        double benchLimitK = targets.benchDewSpreadK() + SPREAD_HYSTERESIS_K;
+        return benchSpreadK < benchLimitK
+                ? new Reason(Cause.BENCH_NEAR_DEW, benchSpreadK, benchLimitK)
+                : new Reason(Cause.FILM_NEAR_DEW, filmSpreadK, targets.filmDewSpreadK() + SPREAD_HYSTERESIS_K);
     }
 }

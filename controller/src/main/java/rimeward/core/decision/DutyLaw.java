@@ -17,11 +17,6 @@ import rimeward.site.Site;
  * higher up, so that the heater stands ready beneath it.
  */
 public final class DutyLaw implements ControlLaw {
-    /** While humidity is unknown the dryer runs this long of every {@link #TIMER_PERIOD_S}, s. Common practice. */
-    private static final double TIMER_RUN_S = 1200;
-
-    private static final double TIMER_PERIOD_S = 3600;
-
     /** Only this far above the dryer's switch-off is the air moist enough for it to keep working, %. Own choice. */
     private static final double MOIST_PERCENT = 3;
 
@@ -82,7 +77,7 @@ public final class DutyLaw implements ControlLaw {
 
         private double timerS(DutyState was) {
             double timerS = was.timerS() + now.dtS();
-            return timerS < TIMER_PERIOD_S ? timerS : 0;
+            return timerS < DryTimer.periodS(site) ? timerS : 0;
         }
 
         /** Heat that holds the middle of the band, W; 0 where outside is not seen. */
@@ -161,7 +156,7 @@ public final class DutyLaw implements ControlLaw {
                 return true;
             }
             if (judgement.damp() instanceof Damp.Unseen) {
-                return next.timerS() < TIMER_RUN_S;
+                return next.timerS() < DryTimer.RUN_S;
             }
             return !aired() && (next.dry().needed() || next.dryerWarms());
         }
@@ -171,7 +166,7 @@ public final class DutyLaw implements ControlLaw {
                 return next.warm().reason(band, site.heater().stages().size());
             }
             if (judgement.damp() instanceof Damp.Unseen) {
-                return new Reason(Cause.DRY_BY_TIMER, TIMER_RUN_S / 60, TIMER_PERIOD_S / 60);
+                return new Reason(Cause.DRY_BY_TIMER, DryTimer.RUN_S / 60, DryTimer.periodS(site) / 60);
             }
             if (judgement.doorOpen()) {
                 return Reason.of(Cause.DOOR_OPEN);

@@ -80,12 +80,12 @@ record WarmDuty(int sources, boolean wentUp, double sinceS) {
     /** Why the source at this place, counted from 0, runs or rests. */
     Reason reason(FloorBand band, int place) {
         if (place < sources) {
-            return place == sources - 1 && place > 0 && band.needed(false)
+            return place == sources - 1 && place > 0 && band.coldestC() <= band.onC()
                     ? new Reason(Cause.NOT_ENOUGH, band.coldestC(), band.onC())
                     : whyOn(band);
         }
         if (sources > 0) {
-            return new Reason(Cause.ENOUGH_WITHOUT, band.coldestC(), band.offC());
+            return whyNoMore(band);
         }
         if (band.aheadC() < band.offC()) {
             return new Reason(Cause.RESTING, band.coldestC(), band.onC());
@@ -102,5 +102,14 @@ record WarmDuty(int sources, boolean wentUp, double sinceS) {
         return band.aheadC() <= band.onC()
                 ? new Reason(Cause.COLD_SOON, band.aheadC(), band.onC())
                 : new Reason(Cause.HOLDING, band.coldestC(), band.offC());
+    }
+
+    private static Reason whyNoMore(FloorBand band) {
+        if (!band.needed(false)) {
+            return new Reason(Cause.ENOUGH_WITHOUT, band.coldestC(), band.onC());
+        }
+        return band.isFalling()
+                ? new Reason(Cause.NOT_FELT_YET, band.coldestC(), band.aheadC())
+                : new Reason(Cause.LIFTED, band.coldestC(), band.onC());
     }
 }

@@ -39,7 +39,7 @@ final class Comfort {
         if (sinceSwitchS < machine.minOnS()) {
             word.demand(self, new Reason(Cause.MIN_ON, sinceSwitchS, machine.minOnS()));
         } else if (machine.role() == Role.HEATER_STAGE && sinceStartS + machine.minRestS() < machine.startSpacingS()) {
-            word.demand(self, new Reason(Cause.START_SPACING, sinceStartS, machine.startSpacingS()));
+            word.demand(self, new Reason(Cause.START_IN_HAND, sinceStartS, machine.startSpacingS()));
         }
     }
 

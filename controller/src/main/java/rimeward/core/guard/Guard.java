@@ -64,8 +64,7 @@ public final class Guard {
         Inside inside = judgement.inside();
         boolean hot = isHot(was, inside);
         boolean dryerTooCold = isTooColdForDryer(was, inside);
-        double dryerRestLeftS =
-                deliveries.dryerNotDrying() ? DRYER_REST_S : StrictMath.max(0, was.dryerRestLeftS() - dtS);
+        double dryerRestLeftS = deliveries.dryerInVain() ? DRYER_REST_S : StrictMath.max(0, was.dryerRestLeftS() - dtS);
         double blindW = inside instanceof Inside.Unseen ? BlindCycle.neededW(site, tunnel, outsideC) : 0;
 
         if (inside instanceof Inside.Unseen) {
@@ -203,9 +202,11 @@ public final class Guard {
     }
 
     private static Reason gapReason(FloorBand band) {
-        return band.coldestC() < band.offC()
-                ? new Reason(Cause.NO_GAP, band.coldestC(), band.offC())
-                : new Reason(Cause.NO_GAP_SOON, band.aheadC(), band.onC());
+        if (band.coldestC() < band.offC()) {
+            return new Reason(Cause.NO_GAP, band.coldestC(), band.offC());
+        }
+        double limitC = band.aheadC() <= band.onC() ? band.onC() : band.offC();
+        return new Reason(Cause.NO_GAP_SOON, band.aheadC(), limitC);
     }
 
     /** Without eyes the law is not asked about the heater: the tunnel model is. */

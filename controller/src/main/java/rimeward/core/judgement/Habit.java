@@ -57,8 +57,12 @@ final class Habit {
             if (sensors[i].place().isInside() && verdicts[i].isTrusted()) {
                 double wasK = tracks[i].usualK();
                 double nowK = wasK + (tracks[i].lastC() - commonC - wasK) * EVERY_S / PACE_S;
-                tracks[i] = tracks[i].usually(StrictMath.max(-MOST_K, StrictMath.min(MOST_K, nowK)));
+                tracks[i] = tracks[i].usually(bounded(nowK));
             }
         }
+    }
+
+    static double bounded(double usualK) {
+        return StrictMath.max(-MOST_K, StrictMath.min(MOST_K, usualK));
     }
 }

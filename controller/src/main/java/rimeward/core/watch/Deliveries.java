@@ -8,9 +8,16 @@ import rimeward.site.RelaySet;
  *
  * @param failed heater stages that gave nothing when last they should have
  * @param failedLately those of them that nobody can have mended yet: no other machine need make room for them
- * @param dryerNotDrying whether the dryer has run for long without drying
+ * @param dryerInVain whether at this tick an hour ends in which the dryer was asked and did not dry
+ * @param dryerNotDrying whether that was so when last it could be judged
  */
-public record Deliveries(List<Delivery> each, RelaySet failed, RelaySet failedLately, boolean dryerNotDrying) {
+public record Deliveries(
+        List<Delivery> each, RelaySet failed, RelaySet failedLately, boolean dryerInVain, boolean dryerNotDrying) {
+    /** With nothing known of the dryer but this tick. */
+    public Deliveries(List<Delivery> each, RelaySet failed, RelaySet failedLately, boolean dryerInVain) {
+        this(each, failed, failedLately, dryerInVain, dryerInVain);
+    }
+
     public Delivery of(int machine) {
         return each.get(machine);
     }

@@ -57,10 +57,10 @@ public final class EffectWatch {
             failed = tracks[i].failed() ? failed.with(i) : failed;
             failedLately = tracks[i].failedLately() ? failedLately.with(i) : failedLately;
         }
-        DryTrace drying = was.drying().after(judgement.damp(), dryerRuns(each, closed), dtS);
-        boolean inVain = drying.inVain(judgement.damp(), site.targets(), dtS);
+        DryTrace drying =
+                was.drying().after(judgement.damp(), site.targets(), closed.meets(dryer), dryerIdles(each), dtS);
         return new Watched(
-                new Deliveries(Arrays.asList(each), failed, failedLately, inVain),
+                new Deliveries(Arrays.asList(each), failed, failedLately, drying.hourInVain(dtS), drying.notDrying()),
                 new WatchState(closed, Arrays.asList(tracks), air.heat(), air.stuck(), drying));
     }
 
@@ -87,6 +87,10 @@ public final class EffectWatch {
         }
         HeatTrace heat = was.heat().after(seen, arrivingW, tunnel, dtS);
         return new Air(true, heat, stuck(was, powersW, closed, heat, tunnel, dtS));
+    }
+
+    private boolean dryerIdles(Delivery[] each) {
+        return !dryer.isEmpty() && each[site.heater().stages().size()] == Delivery.NOT_GIVING;
     }
 
     /** Heat that should be arriving: what meters show, and rated power where there is none, W. */
@@ -146,14 +150,5 @@ public final class EffectWatch {
                 && air.stuck().confirmed()
                 && air.stuck().suspects().has(machine);
         return stays ? Delivery.STUCK_ON : shown;
-    }
-
-    private boolean dryerRuns(Delivery[] each, RelaySet closed) {
-        for (int i = 0; i < each.length; i++) {
-            if (dryer.has(i) && closed.has(i)) {
-                return each[i] == Delivery.GIVING || each[i] == Delivery.UNSEEN;
-            }
-        }
-        return false;
     }
 }

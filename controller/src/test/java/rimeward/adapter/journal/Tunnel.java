@@ -15,6 +15,7 @@ import rimeward.core.reading.Frame;
 import rimeward.core.reading.Reading;
 import rimeward.core.reading.Signal;
 import rimeward.core.reading.WallTime;
+import rimeward.core.watch.Failures;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
 import rimeward.record.SavedState;
@@ -62,6 +63,8 @@ final class Tunnel {
                 Pulse.start(),
                 SITE.machines().stream().map(machine -> machine.id()).toList(),
                 GuardState.start(SITE),
+                Failures.none(SITE.machines().size()),
+                List.of(),
                 "duty",
                 "",
                 number,

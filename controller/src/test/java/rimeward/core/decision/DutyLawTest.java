@@ -11,6 +11,7 @@ import rimeward.core.outlook.Outlook;
 import rimeward.core.tunnel.TunnelModel;
 import rimeward.fixture.Beliefs;
 import rimeward.fixture.Sites;
+import rimeward.site.Drying;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -21,7 +22,7 @@ class DutyLawTest {
     private static final RelaySet DRYER = NONE.with(Sites.DRYER);
     private static final RelaySet VENT = NONE.with(Sites.VENT);
 
-    private final Site site = Sites.metered();
+    private Site site = Sites.metered();
     private final DutyLaw law = new DutyLaw();
     private LawState state = law.start(site);
 
@@ -104,7 +105,7 @@ class DutyLawTest {
         decide(frost(4.6, -2e-4, -9), 5);
         Decision fewer = decide(frost(5.8, 1e-3, -9), 60);
         assertThat(fewer.wish()).isEqualTo(STAGE_1);
-        assertThat(fewer.reasons().get(Sites.STAGE_2)).isEqualTo(new Reason(Cause.ENOUGH_WITHOUT, 5.8, 5.7));
+        assertThat(fewer.reasons().get(Sites.STAGE_2)).isEqualTo(new Reason(Cause.ENOUGH_WITHOUT, 5.8, 4.7));
         assertThat(decide(frost(6.2, 1e-4, -9), 600).wish())
                 .as("the model wants it")
                 .isEqualTo(STAGE_1);
@@ -217,5 +218,52 @@ class DutyLawTest {
     void blindItWishesNothingAndLeavesTheFloorToTheGuard() {
         Judgement blind = Beliefs.of(new Inside.Unseen(5, false), Damp.UNSEEN, Outside.UNSEEN);
         assertThat(decide(blind, 5).wish()).isEqualTo(NONE);
+    }
+
+    @Test
+    void byTheClockTheDryerCollectsNoMoreThanATankThatIsEmptiedOnceADay() {
+        Drying.Dryer usual = (Drying.Dryer) site.drying();
+        Drying.Dryer small = new Drying.Dryer(
+                usual.machine(), usual.kind(), usual.fanW(), usual.runOnS(), usual.minimumAirC(), 0.5, 2, false);
+        site = Sites.of(site.heater(), small, site.venting(), site.circuit());
+        int minutes = 0;
+        String why = "";
+        for (int i = 0; i < 24 * 60; i++) {
+            Decision decision = decide(Beliefs.of(Beliefs.seen(8, 0), Damp.UNSEEN, Outside.UNSEEN), 60);
+            minutes += decision.wish().has(Sites.DRYER) ? 1 : 0;
+            why = decision.reasons().get(Sites.DRYER).sentence();
+        }
+        assertThat(minutes / 60.0 * 0.5).as("litres of a 2-litre tank").isBetween(1.2, 2.0);
+        assertThat(why).isEqualTo("humidity is not known, so the dryer runs 20 of every 150 minutes");
+    }
+
+    @Test
+    void stagesThatBeginTogetherDoNotSayThatOneBeforeWasNotEnough() {
+        Decision both = decide(frost(4.9, -2e-3, -9), 5);
+        assertThat(both.wish()).isEqualTo(STAGES);
+        assertThat(both.reasons().get(Sites.STAGE_2).cause()).isEqualTo(Cause.COLD_SOON);
+    }
+
+    @Test
+    void aStageThatDoesNotJoinSaysWhetherItWaitsOrIsNotNeeded() {
+        decide(frost(4.6, -2e-4, -2), 5);
+        assertThat(decide(frost(4.5, -1e-3, -2), 60)
+                        .reasons()
+                        .get(Sites.STAGE_2)
+                        .cause())
+                .isEqualTo(Cause.NOT_FELT_YET);
+        assertThat(decide(frost(4.4, 1e-3, -2), 10).reasons().get(Sites.STAGE_2).cause())
+                .isEqualTo(Cause.LIFTED);
+        assertThat(decide(frost(5.2, 1e-4, -2), 10).reasons().get(Sites.STAGE_2))
+                .isEqualTo(new Reason(Cause.ENOUGH_WITHOUT, 5.2, 4.7));
+    }
+
+    @Test
+    void aDryerThatADewPointKeepsRunningDoesNotSpeakOfHumidity() {
+        decide(overcast(11.2), 5);
+        assertThat(decide(overcast(10.6), LONG_S).reasons().get(Sites.DRYER))
+                .as("60 % is far below where humidity would stop it")
+                .satisfies(why -> assertThat(why.cause()).isEqualTo(Cause.BENCH_NEAR_DEW))
+                .satisfies(why -> assertThat(why.measured()).isLessThan(why.limit()));
     }
 }

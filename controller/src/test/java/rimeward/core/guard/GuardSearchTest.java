@@ -101,7 +101,8 @@ class GuardSearchTest {
         NO_REST("P4", Cause.MIN_REST),
         NO_HOT_LIMIT("P5", Cause.TOO_HOT),
         NO_OTHER_SOURCE("P6", Cause.HEAT_LOST),
-        NO_START_LIMIT("P7", Cause.START_SPACING);
+        NO_START_LIMIT("P4/P7", Cause.START_SPACING),
+        NO_START_IN_HAND("P7", Cause.START_IN_HAND);
 
         private final String property;
         private final Cause lost;

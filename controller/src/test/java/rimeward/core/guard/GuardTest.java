@@ -327,4 +327,22 @@ class GuardTest {
                 .as("running, but not seen to give")
                 .isEqualTo(Holder.NOT_NEEDED);
     }
+
+    @Test
+    void heatThatTheGuardHoldsAboveTheBandSaysWhatIsTrueOfIt() {
+        Judgement falling = Beliefs.of(Beliefs.seen(5.8, -4e-3), Damp.UNSEEN, Outside.UNSEEN);
+        state = new GuardState(STAGE_1, state.clocks(), true, false, false, 0, 3600, 0);
+        Reason latched = step(NONE, falling, Beliefs.allOff(), 5).reasons().get(Sites.STAGE_1);
+        assertThat(latched.cause()).isEqualTo(Cause.NO_GAP_SOON);
+        assertThat(latched.limit()).as("it will be below the upper limit").isEqualTo(5.7);
+        assertThat(latched.measured()).isBetween(4.7, 5.7);
+    }
+
+    @Test
+    void aStageThatRunsOnUntilItCouldStartAgainSaysSo() {
+        step(STAGE_1, 8);
+        Guarded word = step(NONE, Beliefs.calm(8), Beliefs.allOff(), 100);
+        assertThat(word.closed()).isEqualTo(STAGE_1);
+        assertThat(cause(word, Sites.STAGE_1)).isEqualTo(Cause.START_IN_HAND);
+    }
 }

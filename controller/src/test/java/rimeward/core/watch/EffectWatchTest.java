@@ -276,7 +276,7 @@ class EffectWatchTest {
         frames = Frames.steady(8, 92).power(Sites.DRYER, Frames.value(600));
         int told = 0;
         for (int minute = 0; minute < 120; minute++) {
-            told += pass(DRYER, 60).dryerNotDrying() ? 1 : 0;
+            told += pass(DRYER, 60).dryerInVain() ? 1 : 0;
         }
         assertThat(told).isEqualTo(1);
     }
@@ -290,5 +290,61 @@ class EffectWatchTest {
             }
             assertThat(pass(DRYER, 60).dryerNotDrying()).isFalse();
         }
+    }
+
+    /** Asked for so many minutes in air that stays damp, or does not. */
+    private int hoursInVain(RelaySet closed, int minutes, double rhPercent) {
+        int told = 0;
+        for (int minute = 0; minute < minutes; minute++) {
+            frames.jitter(0.01 * (minute % 2));
+            for (int sensor = 0; sensor < 3; sensor++) {
+                frames.rh(sensor, Frames.value(rhPercent));
+            }
+            told += pass(closed, 60).dryerInVain() ? 1 : 0;
+        }
+        return told;
+    }
+
+    @Test
+    void aDryerThatStopsByItselfInDampAirDoesNotDry() {
+        frames.power(Sites.DRYER, Frames.value(40)); // its fan alone
+        assertThat(hoursInVain(DRYER, 70, 92)).isEqualTo(1);
+        assertThat(last.dryerNotDrying()).isTrue();
+    }
+
+    @Test
+    void aDryerThatStopsLaterThanInItsFirstHourIsNoticedToo() {
+        frames.power(Sites.DRYER, Frames.value(600));
+        hoursInVain(DRYER, 20, 92);
+        hoursInVain(DRYER, 100, 85);
+        assertThat(last.dryerNotDrying()).isFalse();
+        frames.power(Sites.DRYER, Frames.value(0)); // its coil has frozen
+        assertThat(hoursInVain(DRYER, 70, 86)).isEqualTo(1);
+    }
+
+    @Test
+    void aDryerThatItsOwnHumidistatStopsInDryAirIsSound() {
+        frames.power(Sites.DRYER, Frames.value(40));
+        assertThat(hoursInVain(DRYER, 200, 72)).isZero();
+    }
+
+    @Test
+    void aDryerThatDidNotDryIsDoubtedUntilItDriesOrHasNotBeenAskedForTwoHours() {
+        hoursInVain(DRYER, 70, 92);
+        hoursInVain(NONE, 30, 92);
+        assertThat(last.dryerNotDrying()).as("it only rests").isTrue();
+        hoursInVain(DRYER, 70, 85);
+        assertThat(last.dryerNotDrying()).as("as damp as when it began").isTrue();
+        hoursInVain(NONE, 5, 85);
+        hoursInVain(DRYER, 10, 85);
+        hoursInVain(DRYER, 55, 82);
+        assertThat(last.dryerNotDrying()).as("3 % drier").isFalse();
+
+        hoursInVain(NONE, 5, 92);
+        hoursInVain(DRYER, 70, 92);
+        hoursInVain(NONE, 119, 92);
+        assertThat(last.dryerNotDrying()).isTrue();
+        hoursInVain(NONE, 2, 92);
+        assertThat(last.dryerNotDrying()).isFalse();
     }
 }

@@ -9,7 +9,7 @@ import rimeward.alert.Alert;
 import rimeward.assembly.Audience;
 import rimeward.core.Outcome;
 import rimeward.core.Stepped;
-import rimeward.core.guard.Holder;
+import rimeward.core.guard.Guarded;
 import rimeward.core.judgement.Damp;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Outside;
@@ -65,7 +65,7 @@ final class LiveLines implements Audience {
                 ? String.format(Locale.ROOT, "%3.0f %%", seen.wettestRhPercent())
                 : "unknown";
         return "coldest bench " + inside + "   outside " + outside + "   humidity " + damp + "   "
-                + holder(outcome.guarded().holder()) + "   running: "
+                + holder(outcome.guarded()) + "   running: "
                 + site.inWords(outcome.guarded().closed());
     }
 
@@ -73,9 +73,10 @@ final class LiveLines implements Audience {
         return String.format(Locale.ROOT, "%5.1f °C", tempC);
     }
 
-    private static String holder(Holder holder) {
-        return switch (holder) {
-            case NOT_NEEDED -> "no heat needed      ";
+    private String holder(Guarded guarded) {
+        return switch (guarded.holder()) {
+            case NOT_NEEDED ->
+                guarded.closed().meets(site.heaterStages()) ? "heater runs on      " : "no heat needed      ";
             case HEATER -> "heater holds floor  ";
             case DRYER -> "dryer holds floor   ";
             case BARRED -> "heat barred: too hot";

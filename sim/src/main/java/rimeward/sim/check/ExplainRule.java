@@ -65,7 +65,17 @@ final class ExplainRule {
 
     private static boolean isOfColdest(Reason reason) {
         return switch (reason.cause()) {
-            case COLD, WARM_ENOUGH, HOLDING, RESTING, NOT_ENOUGH, ENOUGH_WITHOUT, NO_GAP, FLOOR_NEAR, HEAT_LOST -> true;
+            case COLD,
+                    WARM_ENOUGH,
+                    HOLDING,
+                    RESTING,
+                    NOT_ENOUGH,
+                    ENOUGH_WITHOUT,
+                    NOT_FELT_YET,
+                    LIFTED,
+                    NO_GAP,
+                    FLOOR_NEAR,
+                    HEAT_LOST -> true;
             default -> false;
         };
     }

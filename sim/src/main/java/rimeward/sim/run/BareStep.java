@@ -64,7 +64,8 @@ final class BareStep implements ControlStep {
         ControlState next = new ControlState(
                 before.pulse().after(frame.tick()), judged.next(), watched.next(), decision.next(), done.next(), 0);
         return new Stepped(
-                new Outcome(frame, outageS, judged.judgement(), watched.deliveries(), outlook, decision, done), next);
+                new Outcome(frame, outageS, judged.judgement(), watched.deliveries(), outlook, decision, false, done),
+                next);
     }
 
     private Guarded asWished(GuardState was, Decision decision, Situation now) {
