@@ -106,9 +106,10 @@ final class WiringCommand implements Callable<Integer> {
     }
 
     private int tried(Site site, Terminal terminal, DialSession.@Nullable Choice choice) throws IOException {
+        InventorySheet.Sheet sheet =
+                InventorySheet.of(site, Inventory.of(root, System::nanoTime)); // before anybody reads
+        terminal.say(sheet.text());
         try (PiSensors sensors = PiSensors.of(site, root, System::nanoTime)) {
-            InventorySheet.Sheet sheet = InventorySheet.of(site, Inventory.of(root, System::nanoTime));
-            terminal.say(sheet.text());
             Senses senses = firstReadings(site, sensors, terminal);
             terminal.say(LiveSheet.of(site, senses));
             if (!site.isWired()) {

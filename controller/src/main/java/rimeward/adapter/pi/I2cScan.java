@@ -9,9 +9,9 @@ import java.util.function.LongSupplier;
 import rimeward.site.Attached;
 
 /**
- * Asks which addresses of a bus answer. Chips are asked for what changes nothing in them: an SHT4x for its serial number, an SHT3x for
- * its status (datasheets SHT4x 4.5, SHT3x-DIS 4.11), all others for one byte. The order matters: an SHT4x would take an SHT3x's
- * question for "heat yourself".
+ * Asks which addresses of a bus answer. Chips are asked for what changes nothing in them: an SHT3x for its status, an SHT4x for its serial
+ * number (datasheets SHT3x-DIS 4.11, SHT4x 4.5), all others for one byte. Nobody else may be reading meanwhile: a measurement that lies
+ * ready would be taken for an answer.
  */
 final class I2cScan {
     /** The rest is reserved: I2C-bus specification UM10204, 3.1.12. */
@@ -59,10 +59,10 @@ final class I2cScan {
     private void ask(int address, List<Found> found) {
         String name = "bus " + number + ", " + hex(address);
         boolean maySht = address >= SHT_FIRST && address <= SHT_LAST;
-        if (maySht && answers(address, new byte[] {(byte) 0x89}, 2, 6)) {
-            found.add(sht(name, "SHT4x", Attached.Chip.SHT4X, address));
-        } else if (maySht && answers(address, new byte[] {(byte) 0xF3, 0x2D}, 2, 3)) {
+        if (maySht && answers(address, new byte[] {(byte) 0xF3, 0x2D}, 2, 3)) {
             found.add(sht(name, "SHT3x", Attached.Chip.SHT3X, address));
+        } else if (maySht && answers(address, new byte[] {(byte) 0x89}, 2, 6)) {
+            found.add(sht(name, "SHT4x", Attached.Chip.SHT4X, address));
         } else if (answers(address, new byte[0], 0, 1)) {
             found.add(plain(name, "answers"));
         }

@@ -72,7 +72,9 @@ class InventoryTest {
                                 "bus 1, 0x45",
                                 "SHT3x",
                                 new Attached.I2c(Attached.Chip.SHT3X, 1, 0x45)));
-        assertThat(bus.asked).as("an SHT4x is never told to heat itself").doesNotContain("44 f32d", "44 2400");
+        assertThat(bus.asked)
+                .as("no measuring, no heating: 24 is an SHT4x's heater")
+                .doesNotContain("44 2400", "45 2400");
         assertThat(bus.closed).isTrue();
     }
 
