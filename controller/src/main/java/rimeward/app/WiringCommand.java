@@ -90,7 +90,11 @@ final class WiringCommand implements Callable<Integer> {
         Site site = SiteSettings.read(file);
         Terminal terminal = new Terminal(spec.commandLine().getOut());
         DialSession.@Nullable Choice choice = dial == null ? null : choice(site, dial);
-        try (DataLock lock = DataLock.takeIfThere(data)) {
+        if (choice != null && !Terminal.isThere()) {
+            return refused(
+                    "--dial needs a terminal, for somebody has to turn the dial and type its marks. Nothing was touched.");
+        }
+        try (DataLock lock = locked()) {
             if (lock == null) {
                 return refused(
                         "The service runs, and holds relays and sensors. Stop it first: sudo systemctl stop rimeward"
@@ -102,6 +106,17 @@ final class WiringCommand implements Callable<Integer> {
                     + " is closed to you. Run this with sudo.");
         } catch (LinesRefused e) {
             return refused("No relay was moved: " + e.getMessage());
+        }
+    }
+
+    /** Null while the service holds it. On a disk that is read-only the kernel's own hold on lines must do. */
+    private @Nullable DataLock locked() throws AccessDeniedException {
+        try {
+            return DataLock.takeIfThere(data);
+        } catch (AccessDeniedException e) {
+            throw e;
+        } catch (IOException e) {
+            return DataLock.none();
         }
     }
 

@@ -9,6 +9,7 @@ import rimeward.core.reading.Senses;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.site.Machine;
+import rimeward.site.Meter;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -78,8 +79,7 @@ public final class DialSession {
 
     private Mark tried(String name, Machine heater) {
         RelaySet alone = RelaySet.none().with(choice.stage());
-        boolean isMetered = sensors.latch().powersW().get(choice.stage()) instanceof Reading.Value;
-        TurnFinder finder = isMetered ? new TurnByPower(heater.ratedW()) : new TurnByAir();
+        TurnFinder finder = isMetered(heater) ? new TurnByPower(heater.ratedW()) : new TurnByAir();
         DialTrial trial =
                 new DialTrial(name, choice.swings(), finder, site.heater().deadTimeS(), clock.nowS());
         person.say("Watching " + name + " " + finder.inWords() + ", at "
@@ -101,6 +101,12 @@ public final class DialSession {
                 return trial.mark("ended early");
             }
         }
+    }
+
+    /** Attached, though it may have nothing to tell before the heater draws something; or telling something already. */
+    private boolean isMetered(Machine heater) {
+        boolean isAttached = heater.meter().isFitted() && !(heater.meter() instanceof Meter.NotAttached);
+        return isAttached || sensors.latch().powersW().get(choice.stage()) instanceof Reading.Value;
     }
 
     private Limits.Asked look(Senses senses, RelaySet wanted) {

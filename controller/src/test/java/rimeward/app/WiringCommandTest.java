@@ -81,6 +81,12 @@ class WiringCommandTest {
         assertThat(wiring("--dial", "heater-1", "--swings", "0")).isEqualTo(2);
     }
 
+    @Test
+    void aDialNeedsSomebodyToTurnIt() {
+        assertThat(wiring("--dial", "heater-1", "--yes")).isEqualTo(2);
+        assertThat(err.toString()).contains("needs a terminal").hasLineCount(1);
+    }
+
     private int wiring(String... more) {
         String[] args = new String[6 + more.length];
         String[] first = {"wiring", settings.toString(), "--data", folder.toString(), "--root", folder.toString()};
