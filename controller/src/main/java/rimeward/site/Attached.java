@@ -2,8 +2,16 @@ package rimeward.site;
 
 /** How a sensor's readings reach the controller. */
 public sealed interface Attached {
+    /** Where it hangs, as people say it. */
+    String inWords();
+
     /** Nothing yet: simulated, replayed, or not connected. */
-    record NotAttached() implements Attached {}
+    record NotAttached() implements Attached {
+        @Override
+        public String inWords() {
+            return "not attached";
+        }
+    }
 
     /**
      * A chip that this program asks itself, with its checksum.
@@ -15,12 +23,22 @@ public sealed interface Attached {
         public I2c {
             checkI2c(bus, address);
         }
+
+        @Override
+        public String inWords() {
+            return chip + " asked itself, " + place(bus, address);
+        }
     }
 
     /** A chip on an I2C bus that the kernel's hwmon driver reads. */
     record Hwmon(int bus, int address) implements Attached {
         public Hwmon {
             checkI2c(bus, address);
+        }
+
+        @Override
+        public String inWords() {
+            return "the kernel's hwmon, " + place(bus, address);
         }
     }
 
@@ -32,6 +50,11 @@ public sealed interface Attached {
     record OneWire(String device) implements Attached {
         public OneWire {
             Check.that(isName(device), "1-Wire device is \"" + device + "\"; it must look like 28-0123456789ab");
+        }
+
+        @Override
+        public String inWords() {
+            return "1-Wire " + device;
         }
 
         /** Whether it is the name of a DS18B20's folder. */
@@ -49,6 +72,11 @@ public sealed interface Attached {
         public Iio {
             Check.that(!device.isBlank(), "an iio device needs its name");
         }
+
+        @Override
+        public String inWords() {
+            return "the kernel's iio, " + device;
+        }
     }
 
     /** Readings that others hand in under a topic. */
@@ -56,12 +84,21 @@ public sealed interface Attached {
         public HandedIn {
             Check.that(!topic.isBlank(), "readings handed in need a topic");
         }
+
+        @Override
+        public String inWords() {
+            return "handed in under " + topic;
+        }
     }
 
     /** Chips with a reading code of our own. */
     enum Chip {
         SHT3X,
         SHT4X
+    }
+
+    private static String place(int bus, int address) {
+        return "bus " + bus + " address 0x" + Integer.toHexString(address);
     }
 
     private static void checkI2c(int bus, int address) {

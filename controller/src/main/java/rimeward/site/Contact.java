@@ -10,6 +10,11 @@ public sealed interface Contact {
     /** On a line that is active while the tank is full, or the door open. */
     record OnLine(InputLine at) implements Contact {}
 
+    /** Where it hangs, as people say it. */
+    default String inWords() {
+        return this instanceof OnLine on ? on.at.inWords() : isFitted() ? "not attached" : "none";
+    }
+
     default boolean isFitted() {
         return !(this instanceof NotFitted);
     }

@@ -14,6 +14,12 @@ public record InputLine(String chip, int line, boolean activeLow, Pull pull) {
         Check.within("GPIO line", line, 0, 511);
     }
 
+    /** Where it is, as people say it. */
+    public String inWords() {
+        String pulled = pull == Pull.NONE ? "not pulled" : "pulled " + (pull == Pull.UP ? "up" : "down");
+        return chip + " line " + line + (activeLow ? ", active low, " : ", active high, ") + pulled;
+    }
+
     /** The resistor inside the chip. */
     public enum Pull {
         UP,

@@ -1,22 +1,42 @@
 package rimeward.site;
 
+import java.util.Locale;
+
 /** How the controller sees what a machine draws. */
 public sealed interface Meter {
+    /** How it comes in, as people say it. */
+    String inWords();
+
     /**
      * Longest time from pulse to pulse at rated power, s. A machine that does its work then shows it within the 20 s that are waited
      * after a switching (three times this; {@code core.watch} takes 0.3 of the rated power for work).
      */
     double MOST_SPACING_S = 6;
 
-    record NotFitted() implements Meter {}
+    record NotFitted() implements Meter {
+        @Override
+        public String inWords() {
+            return "not seen";
+        }
+    }
 
     /** There is one, and nothing of it reaches this program but simulated or replayed. */
-    record NotAttached() implements Meter {}
+    record NotAttached() implements Meter {
+        @Override
+        public String inWords() {
+            return "not attached";
+        }
+    }
 
     /** The pulse output of an electricity meter (S0, IEC 62053-31) on a line, one pulse for each {@code 1/pulsesPerKWh} kWh. */
     record Pulses(InputLine at, double pulsesPerKWh) implements Meter {
         public Pulses {
             checkPulses(pulsesPerKWh);
+        }
+
+        @Override
+        public String inWords() {
+            return pulses(pulsesPerKWh) + " on " + at.inWords();
         }
     }
 
@@ -32,10 +52,20 @@ public sealed interface Meter {
             Check.within("count", count, 0, 63);
             checkPulses(pulsesPerKWh);
         }
+
+        @Override
+        public String inWords() {
+            return pulses(pulsesPerKWh) + " in the kernel's counter " + device + ", count " + count;
+        }
     }
 
     /** An auxiliary contact, or an opto-coupler on the machine's supply: active counts as rated power, else none is drawn. */
-    record Running(InputLine at) implements Meter {}
+    record Running(InputLine at) implements Meter {
+        @Override
+        public String inWords() {
+            return "contact on " + at.inWords();
+        }
+    }
 
     /**
      * A power chip that the kernel reads.
@@ -47,6 +77,11 @@ public sealed interface Meter {
         public PowerFile {
             Check.that(!device.isBlank(), "a power chip needs its name");
             Check.within("channel", channel, 0, 63);
+        }
+
+        @Override
+        public String inWords() {
+            return "the kernel's " + driver.name().toLowerCase(Locale.ROOT) + ", " + device + " channel " + channel;
         }
     }
 
@@ -63,6 +98,11 @@ public sealed interface Meter {
     /** The fewest pulses that show soon enough what a machine of this power does. */
     static double fewestPulsesPerKWh(double ratedW) {
         return 3.6e6 / (ratedW * MOST_SPACING_S);
+    }
+
+    private static String pulses(double pulsesPerKWh) {
+        boolean whole = pulsesPerKWh == StrictMath.rint(pulsesPerKWh);
+        return (whole ? String.valueOf((long) pulsesPerKWh) : String.valueOf(pulsesPerKWh)) + " pulses/kWh";
     }
 
     private static void checkPulses(double pulsesPerKWh) {

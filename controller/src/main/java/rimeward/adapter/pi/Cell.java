@@ -1,10 +1,9 @@
 package rimeward.adapter.pi;
 
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import rimeward.core.reading.Loss;
 import rimeward.core.reading.Reading;
 import rimeward.core.reading.SensorReading;
+import rimeward.site.Attached;
 import rimeward.site.Sensor;
 
 /**
@@ -12,40 +11,20 @@ import rimeward.site.Sensor;
  * that fails leaves the last good number to grow old, and so does one that hangs; older than {@link #GRACE_S} it is lost.
  */
 final class Cell {
-    private static final Logger LOG = LoggerFactory.getLogger(Cell.class);
-
     /** Longer than a few time-outs of a DHT22 in a row, shorter than a light tunnel takes to freeze. Common practice, no source. */
     static final double GRACE_S = 30;
 
     private final Sensor sensor;
     private final double graceS;
+    private final Told told = new Told();
     private Slot airC = Slot.EMPTY;
     private Slot rhPercent = Slot.EMPTY;
-    private boolean gone;
-
-    /** A number and when it was taken, and why the last try gave none. */
-    private record Slot(Reading last, long takenNs, Reading.Lost why) {
-        private static final Slot EMPTY = new Slot(Reading.NO_ANSWER, 0, new Reading.Lost(Loss.NO_ANSWER));
-
-        Slot after(Reading now, long nowNs) {
-            if (now instanceof Reading.Lost lost) {
-                return new Slot(last, takenNs, lost);
-            }
-            return new Slot(now, nowNs, new Reading.Lost(Loss.NO_ANSWER));
-        }
-
-        Reading at(long nowNs, double graceS) {
-            if (!(last instanceof Reading.Value value)) {
-                return last instanceof Reading.Lost ? why : last;
-            }
-            double ageS = (nowNs - takenNs) / 1e9;
-            return ageS <= graceS ? new Reading.Value(value.value(), StrictMath.max(0, ageS)) : why;
-        }
-    }
 
     Cell(Sensor sensor) {
         this.sensor = sensor;
-        graceS = StrictMath.min(GRACE_S, sensor.limits().maxAgeS());
+        boolean ownPace = sensor.attached() instanceof Attached.HandedIn; // others send as seldom as they like
+        double mostAgeS = sensor.limits().maxAgeS();
+        graceS = ownPace ? mostAgeS : StrictMath.min(GRACE_S, mostAgeS);
     }
 
     synchronized void put(SensorReading now, long nowNs) {
@@ -57,24 +36,27 @@ final class Cell {
     synchronized SensorReading latch(long nowNs) {
         Reading air = airC.at(nowNs, graceS);
         Reading rh = sensor.hasHumidity() ? rhPercent.at(nowNs, graceS) : Reading.NOT_FITTED;
-        boolean goneNow = air instanceof Reading.Lost || rh instanceof Reading.Lost;
-        if (goneNow != gone) {
-            gone = goneNow;
-            tell(air, rh);
-        }
+        told.look(
+                air instanceof Reading.Lost || rh instanceof Reading.Lost,
+                nowNs,
+                () -> lost(air, rh),
+                () -> "sensor " + sensor.id() + " is back");
         return new SensorReading(air, rh);
     }
 
-    private void tell(Reading air, Reading rh) {
-        if (gone) {
-            LOG.warn(
-                    "sensor {} gives no sound reading: temperature {}, humidity {}; look at its plug, its bus and the service's rights ({})",
-                    sensor.id(),
-                    air,
-                    rh,
-                    sensor.attached());
-        } else {
-            LOG.info("sensor {} is back", sensor.id());
+    private String lost(Reading air, Reading rh) {
+        if (sensor.attached() instanceof Attached.NotAttached) {
+            return "sensor " + sensor.id() + " gives nothing: the settings do not say how it is attached";
         }
+        String which = air instanceof Reading.Lost ? "" : " of humidity";
+        Loss why = (air instanceof Reading.Lost lost ? lost : (Reading.Lost) rh).why();
+        return "sensor " + sensor.id() + " gives no sound reading" + which + ": "
+                + switch (why) {
+                    case NO_ANSWER -> "no answer";
+                    case BAD_CHECKSUM -> "wrong checksum";
+                    case FAULT_VALUE -> "a value that means a fault";
+                }
+                + "; look at its plug, its cable and the service's rights ("
+                + sensor.attached().inWords() + ")";
     }
 }

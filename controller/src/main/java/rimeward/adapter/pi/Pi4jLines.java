@@ -10,13 +10,8 @@ import java.nio.file.Path;
 import java.util.function.IntSupplier;
 import rimeward.site.Wiring;
 
-/**
- * Lines by way of Pi4J. Its gpiod provider takes the first chip whose label contains "pinctrl" and no other, whatever one asks for: a
- * label that is not that chip's is refused here, or a relay would click that nobody meant.
- */
+/** Lines by way of Pi4J. */
 final class Pi4jLines implements LineTaker {
-    private static final String ONLY = "pinctrl";
-
     private final Path root;
     private final Context context;
     private final DigitalOutputProvider provider;
@@ -54,7 +49,7 @@ final class Pi4jLines implements LineTaker {
 
     @Override
     public RelayLine take(String machine, Wiring.GpioLine at, boolean high) {
-        checkChip(machine, at.chip());
+        GpioChips.below(root).check("relay of " + machine, at.chip());
         try {
             DigitalState level = high ? DigitalState.HIGH : DigitalState.LOW;
             DigitalOutput output = provider.create(DigitalOutput.newConfigBuilder(context)
@@ -76,19 +71,6 @@ final class Pi4jLines implements LineTaker {
                             + "; another program may hold it (the service? systemctl stop rimeward), the rights may be missing"
                             + " (group gpio), or this is no Raspberry Pi",
                     e);
-        }
-    }
-
-    private void checkChip(String machine, String label) {
-        if (!label.contains(ONLY)) {
-            throw new LinesRefused("relay of " + machine + ": chip \"" + label
-                    + "\" cannot be reached, only the one whose label contains \"" + ONLY
-                    + "\"; `rimeward wiring` lists the labels");
-        }
-        GpioChips chips = GpioChips.below(root);
-        if (!chips.labels().isEmpty() && !chips.labels().contains(label)) {
-            throw new LinesRefused(
-                    "relay of " + machine + ": no chip is labelled \"" + label + "\"; there are " + chips.labels());
         }
     }
 

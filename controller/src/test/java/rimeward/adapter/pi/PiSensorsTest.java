@@ -77,7 +77,7 @@ class PiSensorsTest {
             throw new IOException("let go");
         };
         Site site = site(new Attached.I2c(Attached.Chip.SHT4X, 1, 0x45), new Attached.Hwmon(1, 0x44));
-        try (PiSensors sensors = new PiSensors(site, root, () -> nowNs, bus -> hanging)) {
+        try (PiSensors sensors = new PiSensors(site, root, () -> nowNs, bus -> hanging, new FakeLines())) {
             sensors.start();
             await().until(() -> air(sensors, 1) instanceof Reading.Value);
             assertThat(air(sensors, 0)).isEqualTo(Reading.NO_ANSWER);
@@ -92,7 +92,7 @@ class PiSensorsTest {
                 : ShtProbeTest.answer(0x6666, 0x6666); // too short: an index beyond its end
         Site site =
                 site(new Attached.I2c(Attached.Chip.SHT4X, 1, 0x45), new Attached.I2c(Attached.Chip.SHT4X, 1, 0x44));
-        PiSensors sensors = new PiSensors(site, root, () -> nowNs, number -> bus);
+        PiSensors sensors = new PiSensors(site, root, () -> nowNs, number -> bus, new FakeLines());
         sensors.readOnce();
         assertThat(air(sensors, 0)).isEqualTo(Reading.NO_ANSWER);
         assertThat(air(sensors, 1)).isInstanceOf(Reading.Value.class);
@@ -115,13 +115,18 @@ class PiSensorsTest {
     }
 
     private PiSensors sensors(Attached... attached) {
-        return new PiSensors(site(attached), root, () -> nowNs, bus -> {
-            throw new AssertionError("no I2C here");
-        });
+        return new PiSensors(
+                site(attached),
+                root,
+                () -> nowNs,
+                bus -> {
+                    throw new AssertionError("no I2C here");
+                },
+                new FakeLines());
     }
 
     /** The test tunnel, its first sensors attached. */
-    private static Site site(Attached... attached) {
+    static Site site(Attached... attached) {
         Site site = Sites.metered();
         List<Sensor> sensors = new ArrayList<>(site.sensors());
         for (int i = 0; i < attached.length; i++) {
