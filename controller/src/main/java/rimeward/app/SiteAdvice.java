@@ -2,14 +2,11 @@ package rimeward.app;
 
 import java.util.ArrayList;
 import java.util.List;
-import rimeward.fitting.Header40;
 import rimeward.site.Drying;
 import rimeward.site.Machine;
 import rimeward.site.RelaySet;
-import rimeward.site.Role;
 import rimeward.site.Sensor;
 import rimeward.site.Site;
-import rimeward.site.Wiring;
 
 /** What settings may say but a careful grower would not. Limits without a source are common practice. */
 final class SiteAdvice {
@@ -35,7 +32,7 @@ final class SiteAdvice {
         if (site.drying() instanceof Drying.Dryer dryer) {
             all.dryer(dryer);
         }
-        all.wiring();
+        all.advice.addAll(WiringAdvice.of(site));
         all.tunnel();
         return all.advice;
     }
@@ -99,36 +96,6 @@ final class SiteAdvice {
             say("the dryer is locked out below " + Plain.number(dryer.minimumAirC())
                     + " °C, above where the floor is held (" + Plain.number(onC)
                     + " °C): on cold nights nothing dries the air");
-        }
-    }
-
-    private void wiring() {
-        List<Machine> wired = site.machines().stream()
-                .filter(machine -> machine.wiring() instanceof Wiring.GpioLine)
-                .toList();
-        if (wired.isEmpty()) {
-            return; // settings for the simulator
-        }
-        wired.forEach(machine -> pull(machine, (Wiring.GpioLine) machine.wiring()));
-        if (wired.size() < site.machines().size()) {
-            say("some machines have a relay and others have none: those without are never switched");
-        }
-        boolean leftOn = wired.stream()
-                .filter(machine -> machine.role() == Role.HEATER_STAGE)
-                .anyMatch(machine -> ((Wiring.GpioLine) machine.wiring()).closedAtStop());
-        if (!leftOn) {
-            say("no heater stage is closed at stop: if this program ends, no heater is left on its own thermostat");
-        }
-    }
-
-    /** What the Pi itself does with a line before a program takes it, and where the kernel lets go of it. */
-    private void pull(Machine machine, Wiring.GpioLine at) {
-        boolean closed = Header40.isPulledUp(at.line()) != at.activeLow();
-        if (at.chip().contains("pinctrl") && closed != at.closedAtStop()) {
-            say("while the Pi starts, its own pull on line " + at.line() + " leaves the relay of " + machine.id()
-                    + (closed ? " closed" : " open") + ", and at stop it is to be " + (closed ? "open" : "closed")
-                    + ": take a line with the other pull (0 to 8 are pulled high, 9 to 27 low), the relay's other contact, or"
-                    + " a strong pull outside");
         }
     }
 

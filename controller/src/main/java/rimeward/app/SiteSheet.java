@@ -11,7 +11,6 @@ import rimeward.site.Sensor;
 import rimeward.site.Site;
 import rimeward.site.Targets;
 import rimeward.site.Tariff;
-import rimeward.site.Wiring;
 
 /** The settings retold for a person, with what follows from them. */
 final class SiteSheet {
@@ -29,6 +28,7 @@ final class SiteSheet {
         sheet.targets();
         sheet.sensors();
         sheet.machines();
+        sheet.text.append(WiringSheet.of(site));
         sheet.circuit();
         sheet.heat();
         return sheet.text.toString();
@@ -72,9 +72,7 @@ final class SiteSheet {
         for (Machine machine : site.machines()) {
             String role = machine.role().name().toLowerCase(Locale.ROOT).replace('_', ' ');
             String feedback = machine.hasPowerFeedback() ? "power seen" : "power not seen";
-            line(
-                    "%-14s %-13s %5s W  %-15s %s",
-                    machine.id(), role, Plain.number(machine.ratedW()), feedback, wiring(machine.wiring()));
+            line("%-14s %-13s %5s W  %s", machine.id(), role, Plain.number(machine.ratedW()), feedback);
         }
         if (site.drying() instanceof Drying.Dryer dryer) {
             String tank =
@@ -83,14 +81,6 @@ final class SiteSheet {
                     "the dryer: %s, %s L/h at 10 °C and 80 %%, %s",
                     dryer.kind().name().toLowerCase(Locale.ROOT), Plain.number(dryer.collectionLPerH()), tank);
         }
-    }
-
-    private static String wiring(Wiring wiring) {
-        return wiring instanceof Wiring.GpioLine at
-                ? at.chip() + " line " + at.line() + ", " + (at.activeLow() ? "active low, " : "")
-                        + (at.closedAtStart() ? "closed" : "open") + " at start, "
-                        + (at.closedAtStop() ? "closed" : "open") + " at stop"
-                : "not wired";
     }
 
     private void circuit() {

@@ -26,7 +26,7 @@ public sealed interface Attached {
 
         @Override
         public String inWords() {
-            return chip + " asked itself, " + place(bus, address);
+            return chip.inWords() + " read directly, " + place(bus, address);
         }
     }
 
@@ -93,8 +93,18 @@ public sealed interface Attached {
 
     /** Chips with a reading code of our own. */
     enum Chip {
-        SHT3X,
-        SHT4X
+        SHT3X("SHT3x"),
+        SHT4X("SHT4x");
+
+        private final String words;
+
+        Chip(String words) {
+            this.words = words;
+        }
+
+        String inWords() {
+            return words;
+        }
     }
 
     private static String place(int bus, int address) {

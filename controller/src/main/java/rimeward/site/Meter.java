@@ -95,6 +95,11 @@ public sealed interface Meter {
         return !(this instanceof NotFitted);
     }
 
+    /** Whether something real brings it in. */
+    default boolean isAttached() {
+        return isFitted() && !(this instanceof NotAttached);
+    }
+
     /** The fewest pulses that show soon enough what a machine of this power does. */
     static double fewestPulsesPerKWh(double ratedW) {
         return 3.6e6 / (ratedW * MOST_SPACING_S);

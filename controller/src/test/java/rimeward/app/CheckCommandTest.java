@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rimeward.fixture.Example;
 
 class CheckCommandTest {
 
@@ -104,7 +105,7 @@ class CheckCommandTest {
         assertThat(check(changed("[[heater.stage]]\nid = \"heater-2\"", relay + "[[heater.stage]]\nid = \"heater-2\"")))
                 .isZero();
         assertThat(out.toString())
-                .contains("c line 17, open at start, open at stop")
+                .contains("  heater-1, relay        c line 17, active high, open at start, open at stop\n")
                 .contains("no heater stage is closed at stop")
                 .contains("those without are never switched");
     }
@@ -122,6 +123,66 @@ class CheckCommandTest {
         assertThat(check(changed(before, String.format(Locale.ROOT, relay, 17) + before)))
                 .isZero();
         assertThat(out.toString()).doesNotContain("its own pull");
+    }
+
+    @Test
+    void tellsHowEverythingIsAttached() throws IOException {
+        assertThat(check(wired(17))).isZero();
+        assertThat(out.toString())
+                .contains("""
+                        Wiring
+                          north-bench            SHT4x read directly, bus 1 address 0x44
+                          middle-bench           not attached
+                        """)
+                .contains("  heater-1, power        1000 pulses/kWh on pinctrl-rp1 line 23, active low, pulled up\n")
+                .contains("  heater-2, power        not attached\n")
+                .contains("  vent-fan, power        not seen\n")
+                .contains("  tank float             pinctrl-rp1 line 24, active high, pulled up\n")
+                .contains("  door switch            pinctrl-rp1 line 25, active high, pulled up\n");
+    }
+
+    @Test
+    void warnsOfWhatIsPromisedAndNotAttached() throws IOException {
+        assertThat(check(wired(17))).isZero();
+        assertThat(out.toString())
+                .contains("  - sensor middle-bench is not attached, and other things are: it gives no reading\n")
+                .contains("  - power_feedback of heater-2 is true and no meter is attached")
+                .doesNotContain("power_feedback of heater-1")
+                .doesNotContain("tank_float is true and no contact");
+    }
+
+    @Test
+    void settingsForTheSimulatorAreNotWarnedOfMissingWires() {
+        assertThat(check(EXAMPLE)).isZero();
+        assertThat(out.toString())
+                .contains("nothing is attached: settings for the simulator, or not wired yet\n")
+                .doesNotContain("Allowed, but think again");
+    }
+
+    @Test
+    void warnsOfARelayOnTheSerialPort() throws IOException {
+        assertThat(check(wired(14))).isZero();
+        assertThat(out.toString()).contains("  - the relay of heater-1 is on line 14, the serial port's output");
+    }
+
+    @Test
+    void warnsOfContactsThatACutWireMakesLie() throws IOException {
+        String text = Files.readString(wired(17))
+                .replace("by = \"pulses\"", "by = \"contact\"")
+                .replace("pulses_per_kWh = 1000\n", "")
+                .replaceAll("(line = 23\nactive_low = true .*\npull = )\"up\"", "$1\"down\"")
+                .replaceAll("(line = 24\nactive_low = )false", "$1true");
+        assertThat(check(write(text))).isZero();
+        assertThat(out.toString())
+                .contains("a cut wire of heater-1's contact reads as a running machine")
+                .contains("a cut wire of the tank's float reads as not full");
+    }
+
+    /** The example with its commented tables alive, heater-1's relay on this line. */
+    private Path wired(int line) throws IOException {
+        String live = Example.live();
+        assertThat(live).contains("\nline = 17\n");
+        return write(live.replace("\nline = 17\n", "\nline = " + line + "\n"));
     }
 
     private int check(Path file) {

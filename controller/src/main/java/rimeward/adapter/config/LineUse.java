@@ -7,9 +7,9 @@ import rimeward.site.InputLine;
 import rimeward.site.Meter;
 import rimeward.site.Wiring;
 
-/** Which lines the settings have given away: none serves two. */
+/** Which lines and meters the settings have given away: none serves two. */
 final class LineUse {
-    private final Set<String> used = new HashSet<>();
+    private final Set<Object> used = new HashSet<>();
 
     void relay(TableReader table, Wiring wiring) {
         if (wiring instanceof Wiring.GpioLine at) {
@@ -22,6 +22,8 @@ final class LineUse {
             input(table, "meter", pulses.at());
         } else if (meter instanceof Meter.Running running) {
             input(table, "meter", running.at());
+        } else if (meter.isAttached() && !used.add(meter)) {
+            table.fault("meter", "reads what another machine's meter reads too", "give each machine its own");
         }
     }
 

@@ -1,6 +1,6 @@
 package rimeward.adapter.pi;
 
-/** The checksum of Sensirion's humidity chips: polynomial 0x31, start 0xFF, no reflection (datasheets SHT3x-DIS and SHT4x). */
+/** The checksum of Sensirion's humidity chips: polynomial 0x31, start 0xFF, no reflection (datasheet SHT3x-DIS, version 5, table 20; drivers/hwmon/sht4x.c). */
 final class Crc8 {
     private Crc8() {}
 

@@ -10,7 +10,8 @@ import rimeward.site.Attached;
 
 /**
  * A chip that a hwmon driver reads. The sht3x driver of kernels from 6.6 until a fix in 6.18 hands out the error's number as a
- * temperature (−121, "remote I/O error", shows as −0.121 °C): whatever of its readings could be an error's number is not believed.
+ * temperature (−121, "remote I/O error", shows as −0.121 °C; which kernels, from memory): whatever of its readings could be an
+ * error's number is not believed.
  */
 record HwmonProbe(Path root, Attached.Hwmon at) implements Probe {
     private static final double HIGHEST_ERRNO_K = 0.133; // EHWPOISON, include/uapi/asm-generic/errno.h

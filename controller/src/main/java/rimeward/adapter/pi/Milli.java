@@ -26,7 +26,7 @@ final class Milli {
         }
     }
 
-    /** Relative humidity, brought into what can be: chips and drivers may say −6 to 119 % (SHT4x datasheet, conversion formula). */
+    /** Relative humidity, brought into what can be: chips and drivers may say −6 to 119 % (drivers/hwmon/sht4x.c). */
     static Reading clamped(Reading rhPercent) {
         return rhPercent instanceof Reading.Value some
                 ? new Reading.Value(StrictMath.max(0, StrictMath.min(100, some.value())), some.ageS())

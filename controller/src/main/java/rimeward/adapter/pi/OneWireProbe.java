@@ -9,8 +9,9 @@ import rimeward.core.reading.SensorReading;
 import rimeward.site.Attached;
 
 /**
- * A DS18B20. Its scratchpad is judged, not only the kernel's number: 85.000 °C is what it holds at power-on before it has measured
- * (datasheet, "Temperature Register"), 127.937 °C what a faulty one says, and a shorted bus reads as zeros, whose checksum is zero too.
+ * A DS18B20. Its scratchpad is judged, not only the kernel's number: 85.00 °C is what it holds at power-up before it has measured, 127.94
+ * °C what it gives with too little power (Documentation/w1/slaves/w1_therm.rst, "features"), and a shorted bus reads as zeros, whose
+ * checksum is zero too.
  */
 record OneWireProbe(Path root, Attached.OneWire at) implements Probe {
     private static final Pattern SLAVE =

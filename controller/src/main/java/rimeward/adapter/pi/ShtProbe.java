@@ -7,9 +7,9 @@ import rimeward.core.reading.SensorReading;
 import rimeward.site.Attached;
 
 /**
- * A chip asked directly. Commands, times and formulas: Sensirion datasheets SHT3x-DIS (2.2, 4.3, 4.13: single shot, high
- * repeatability, no clock stretching, at most 15.5 ms) and SHT4x (4.5, 4.6: high precision, at most 8.3 ms). Both answer with
- * temperature, its checksum, humidity, its checksum.
+ * A chip asked directly. SHT3x: Sensirion's datasheet SHT3x-DIS, version 5, table 9 (single shot, high repeatability, no clock
+ * stretching), 4.4 and 4.13; that it takes 15.5 ms at most is from memory. SHT4x: drivers/hwmon/sht4x.c (command 0xFD, 8.2 ms, formulas);
+ * its datasheet's own 8.3 ms is from memory. Both answer with temperature, its checksum, humidity, its checksum.
  */
 record ShtProbe(I2cBus bus, Attached.I2c at) implements Probe {
     private static final double FULL_SCALE = 65_535;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
+import rimeward.fixture.Example;
 import rimeward.site.Attached;
 
 class AttachedTableTest {

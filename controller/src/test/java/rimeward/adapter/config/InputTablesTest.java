@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
+import rimeward.fixture.Example;
 import rimeward.site.Contact;
 import rimeward.site.Drying;
 import rimeward.site.InputLine;
@@ -102,6 +103,15 @@ class InputTablesTest {
                 .hasMessageContaining(
                         "heater.stage[1].meter sits on a line that something else uses too; give each its own line")
                 .hasMessageContaining("door sits on a line");
+    }
+
+    @Test
+    void oneMeterDoesNotServeTwo() {
+        String meter = "by = \"hwmon\"\ndevice = \"ina226\"\nchannel = 1\n";
+        String text = SmallSite.with("power_feedback = false", "power_feedback = true\n[dryer.meter]\n" + meter)
+                .replace("[dryer]", "[heater.stage.meter]\n" + meter + "[dryer]");
+        assertThatThrownBy(() -> read(text))
+                .hasMessageContaining("dryer.meter reads what another machine's meter reads too");
     }
 
     @Test

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import rimeward.fixture.Example;
 import rimeward.site.Drying;
 import rimeward.site.Place;
 import rimeward.site.SensorLimits;

@@ -1,8 +1,12 @@
 package rimeward.adapter.pi;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,7 +17,11 @@ import rimeward.core.reading.Reading;
 import rimeward.core.reading.SensorReading;
 import rimeward.site.Attached;
 
-/** The kernel's files as its drivers write them (Documentation/hwmon, Documentation/w1, Documentation/ABI/testing/sysfs-bus-iio). */
+/**
+ * The kernel's files as its drivers write them: Documentation/hwmon/sht3x.rst and sht4x.rst (names, thousandths), drivers/w1/slaves/
+ * w1_therm.c ({@code w1_slave_show}), Documentation/ABI/testing/sysfs-bus-iio, drivers/iio/humidity/dht11.c. Temperatures and
+ * humidities are made up; where a fault's own value counts, its source stands beside it.
+ */
 class KernelProbesTest {
     private static final String HWMON = "sys/bus/i2c/devices/1-0044/hwmon/hwmon3/";
     private static final String W1 = "sys/bus/w1/devices/28-0123456789ab/w1_slave";
@@ -37,6 +45,7 @@ class KernelProbesTest {
         assertThat(hwmon()).isEqualTo(reading(value(4.25), value(81.5)));
     }
 
+    /** EREMOTEIO, ETIMEDOUT, ENXIO, EIO, EPERM (asm-generic/errno.h): the kernels that hand them out are told of in HwmonProbe. */
     @ParameterizedTest
     @ValueSource(strings = {"-121", "-110", "-6", "-5", "-1"})
     void anErrorsNumberIsNoTemperature(String errno) {
@@ -48,11 +57,13 @@ class KernelProbesTest {
 
     @Test
     void sht4xMayBeJustBelowZeroAndIsClamped() {
+        // drivers/hwmon/sht4x.c: humidity = ((15625 * ticks) >> 13) - 6000, unclamped: -6000 at 0 ticks, 118998 at
+        // 65535
         sysfs.put(HWMON + "name", "sht4x\n")
                 .put(HWMON + "temp1_input", "-121\n")
-                .put(HWMON + "humidity1_input", "-5998\n");
+                .put(HWMON + "humidity1_input", "-6000\n");
         assertThat(hwmon()).isEqualTo(reading(value(-0.121), value(0)));
-        sysfs.put(HWMON + "humidity1_input", "118999\n");
+        sysfs.put(HWMON + "humidity1_input", "118998\n");
         assertThat(hwmon().rhPercent()).isEqualTo(value(100));
     }
 
@@ -69,20 +80,56 @@ class KernelProbesTest {
 
     @Test
     void oneWire() {
-        // the example of Documentation/w1/slaves/w1_therm: 24.437 °C
-        oneWire("87 01 4b 46 7f ff 09 10 a1 : crc=a1 YES\n87 01 4b 46 7f ff 09 10 a1 t=24437\n", value(24.437));
-        oneWire(
-                "ff 01 4b 46 7f ff 09 10 a1 : crc=77 NO\nff 01 4b 46 7f ff 09 10 a1 t=31937\n",
-                lost(Loss.BAD_CHECKSUM));
-        oneWire(
-                "50 05 4b 46 7f ff 0c 10 1c : crc=1c YES\n50 05 4b 46 7f ff 0c 10 1c t=85000\n",
-                lost(Loss.FAULT_VALUE));
-        oneWire(
-                "ff 07 4b 46 7f ff 0c 10 f9 : crc=f9 YES\nff 07 4b 46 7f ff 0c 10 f9 t=127937\n",
-                lost(Loss.FAULT_VALUE));
+        oneWire(0x0187, "YES", value(24.437)); // in sixteenths of a kelvin, cut to thousandths: w1_DS18B20_convert_temp
+        oneWire(0xFFFF, "YES", value(-0.062));
+        oneWire(0x0000, "YES", value(0));
+        oneWire(0x01FF, "NO", lost(Loss.BAD_CHECKSUM));
+        // Documentation/w1/slaves/w1_therm.rst, "features": 85.00 is the value at power-up, 127.94 too little power
+        oneWire(0x0550, "YES", lost(Loss.FAULT_VALUE));
+        oneWire(0x07FF, "YES", lost(Loss.FAULT_VALUE));
+    }
+
+    @Test
+    void aShortedOneWireBusReadsAsZerosWhoseChecksumIsRight() {
+        assertThat(OneWireText.checksum(new int[8])).isZero();
         oneWire("00 00 00 00 00 00 00 00 00 : crc=00 YES\n00 00 00 00 00 00 00 00 00 t=0\n", lost(Loss.FAULT_VALUE));
-        oneWire("00 00 4b 46 7f ff 10 10 3f : crc=3f YES\n00 00 4b 46 7f ff 10 10 3f t=0\n", value(0));
-        oneWire("", Reading.NO_ANSWER);
+    }
+
+    @Test
+    void aOneWireReadThatFailsLeavesAnEmptyFile() {
+        oneWire("", Reading.NO_ANSWER); // w1_slave_show returns 0 bytes
+    }
+
+    @Test
+    void dht22IsNotAskedSoonerThanItsDriverWould() {
+        // drivers/iio/humidity/dht11.c: DHT11_DATA_VALID_TIME, 2 s; the sensor itself wants as much (its datasheet,
+        // from memory)
+        assertThat(PiSensors.PACE_MS).isGreaterThan(2_000);
+    }
+
+    /** Where something that is no file stands in a file's place, reading it is refused, whoever we are. */
+    @Test
+    void aFileThatRefusesToBeReadIsNoAnswer() {
+        sysfs.put(HWMON + "temp1_input/x", "")
+                .put(HWMON + "humidity1_input", "50000\n")
+                .put(W1 + "/x", "")
+                .put(IIO + "name", "bme280")
+                .put(IIO + "in_temp_input/x", "");
+        assertThat(hwmon()).isEqualTo(reading(Reading.NO_ANSWER, value(50)));
+        assertThat(new OneWireProbe(root, new Attached.OneWire("28-0123456789ab"))
+                        .read()
+                        .airC())
+                .isEqualTo(Reading.NO_ANSWER);
+        assertThat(new IioProbe(root, new Attached.Iio("bme280")).read().airC()).isEqualTo(Reading.NO_ANSWER);
+    }
+
+    @Test
+    void aFileWeMayNotReadIsNoAnswer() throws IOException {
+        sysfs.put(HWMON + "temp1_input", "4000\n");
+        Path file = root.resolve(HWMON + "temp1_input");
+        Files.setPosixFilePermissions(file, Set.of());
+        assumeFalse(Files.isReadable(file), "root may read everything: the test above stands for this one");
+        assertThat(hwmon().airC()).isEqualTo(Reading.NO_ANSWER);
     }
 
     @Test
@@ -109,6 +156,10 @@ class KernelProbesTest {
 
     private SensorReading hwmon() {
         return new HwmonProbe(root, new Attached.Hwmon(1, 0x44)).read();
+    }
+
+    private void oneWire(int sixteenthsK, String verdict, Reading expected) {
+        oneWire(OneWireText.of(sixteenthsK, verdict), expected);
     }
 
     private void oneWire(String text, Reading expected) {

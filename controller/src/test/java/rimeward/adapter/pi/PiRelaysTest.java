@@ -33,6 +33,7 @@ class PiRelaysTest {
 
     private final List<String> seen = new ArrayList<>();
     private boolean broken;
+    private boolean buggy;
     private String held = "";
 
     @Test
@@ -107,6 +108,26 @@ class PiRelaysTest {
                 .isInstanceOf(LinesRefused.class)
                 .hasMessageContaining("line 5 of pinctrl-bcm2835 (relay of low)");
         assertThat(seen).contains("high false").endsWith("let go");
+    }
+
+    @Test
+    void aBugBelowOneLineDoesNotKeepTheOthersFromBeingDriven() {
+        PiRelays relays = new PiRelays(SITE, Fake::new);
+        seen.clear();
+        buggy = true;
+        assertThatCode(() -> relays.close(RelaySet.of(0b11))).doesNotThrowAnyException();
+        assertThat(seen).containsExactly("high true");
+    }
+
+    @Test
+    void aRefusalSaysWhoMayHoldTheLineAndWhatToDo() {
+        Pi4jLines lines = Pi4jLines.with(mock(), "mock-digital-output", root);
+        Wiring.GpioLine at = new Wiring.GpioLine(CHIP, 5, true, false, true);
+        lines.take("low", at, true);
+        assertThatThrownBy(() -> lines.take("low", at, true)) // Pi4J gives out no name twice
+                .isInstanceOf(LinesRefused.class)
+                .hasMessageContaining("line 5 of pinctrl-bcm2835 (relay of low) cannot be taken")
+                .hasMessageContaining("another program may hold it (the service? systemctl stop rimeward)");
     }
 
     @Test
@@ -197,6 +218,9 @@ class PiRelaysTest {
         public void drive(boolean toHigh) {
             if (broken && machine.equals("low")) {
                 throw new LineFailed("EIO", new IllegalStateException());
+            }
+            if (buggy && machine.equals("low")) {
+                throw new IllegalStateException("a bug");
             }
             high = toHigh;
             seen.add(machine + " " + toHigh);

@@ -45,12 +45,30 @@ class PiSensorsTest {
     }
 
     @Test
-    void absentAndForbiddenAreLostFromTheStart() {
+    void whatIsAbsentIsLostFromTheStart() {
         PiSensors sensors = sensors(new Attached.Hwmon(1, 0x44), new Attached.Iio("bme280"));
         sensors.readOnce();
         assertThat(air(sensors, 0)).isEqualTo(Reading.NO_ANSWER);
         assertThat(air(sensors, 1)).isEqualTo(Reading.NO_ANSWER);
         assertThat(air(sensors, 2)).as("nothing attached").isEqualTo(Reading.NO_ANSWER);
+    }
+
+    @Test
+    void aBusThatIsClosedToUsIsLostAndReadOnceItOpens() {
+        boolean[] closed = {true};
+        I2cBus bus = (address, command, waitMs, length) -> {
+            if (closed[0]) {
+                throw new IOException("/dev/i2c-1: Permission denied");
+            }
+            return ShtProbeTest.answer(0x6666, 0x6666);
+        };
+        Site site = site(new Attached.I2c(Attached.Chip.SHT4X, 1, 0x44));
+        PiSensors sensors = new PiSensors(site, root, () -> nowNs, number -> bus, new FakeLines());
+        sensors.readOnce();
+        assertThat(air(sensors, 0)).isEqualTo(Reading.NO_ANSWER);
+        closed[0] = false;
+        sensors.readOnce();
+        assertThat(air(sensors, 0)).isInstanceOf(Reading.Value.class);
     }
 
     @Test

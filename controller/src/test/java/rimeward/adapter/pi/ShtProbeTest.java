@@ -14,12 +14,13 @@ class ShtProbeTest {
 
     @Test
     void checksumOfTheDatasheetsExample() {
-        // SHT3x-DIS datasheet, table 20: CRC(0xBEEF) = 0x92
+        // Datasheet SHT3x-DIS, version 5, May 2018, table 20: CRC (0xBEEF) = 0x92
         assertThat(Crc8.of(new byte[] {(byte) 0xBE, (byte) 0xEF}, 0, 2)).isEqualTo(0x92);
     }
 
     @Test
     void formulasOfTheDatasheets() {
+        // SHT3x: its datasheet, 4.13. SHT4x: as drivers/hwmon/sht4x.c has it; its datasheet from memory.
         // raw 0x6666 = 26214 is two fifths of full scale: −45 + 70 = 25 °C; 40 % for SHT3x, −6 + 50 = 44 % for SHT4x
         byte[] answer = answer(0x6666, 0x6666);
         assertThat(air(Attached.Chip.SHT3X, answer)).isCloseTo(25, within(1e-9));
