@@ -33,6 +33,8 @@ final class Pi4jLines implements LineTaker {
                             + " (it goes by /proc/cpuinfo and /proc/device-tree/model)");
         }
         try {
+            // By itself first: a context would only log why this fails, and then lack its provider.
+            GpioDContext.getInstance().initialize();
             return new Pi4jLines(root, Pi4j.forOutputs(), "gpiod-digital-output", true);
         } catch (RuntimeException | LinkageError e) {
             throw new LinesRefused(
