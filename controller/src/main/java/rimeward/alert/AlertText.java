@@ -106,7 +106,7 @@ final class AlertText {
                 && outcome.judgement().outside() instanceof Outside.Seen outside
                 && inside.coldestC() > site.floorC()) {
             OptionalDouble leftS =
-                    TunnelModel.assumed(site.tunnel()).floatsAboveS(inside.coldestC(), site.floorC(), outside.airC());
+                    TunnelModel.assumed(site).floatsAboveS(inside.coldestC(), site.floorC(), outside.airC());
             if (leftS.isPresent()) {
                 return ", reached in about " + Math.max(1, Math.round(leftS.getAsDouble() / 60))
                         + " minutes without heat";

@@ -21,7 +21,7 @@ record Capacity(
         double bothW = heaterW + site.ratedW(site.dryerRelay());
         double heaterAndDryerW = bothW <= limitW ? bothW : heaterW; // in the cold the dryer is shed
         RelaySet all = site.heaterStages().or(site.dryerRelay()).or(site.ventRelay());
-        TunnelModel tunnel = TunnelModel.assumed(site.tunnel());
+        TunnelModel tunnel = TunnelModel.assumed(site);
         return new Capacity(
                 heaterW,
                 heaterAndDryerW,

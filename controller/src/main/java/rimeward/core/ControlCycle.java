@@ -45,7 +45,7 @@ public final class ControlCycle implements ControlStep {
     public ControlCycle(Site site, ControlLaw law) {
         this.site = site;
         this.law = law;
-        tunnel = TunnelModel.assumed(site.tunnel());
+        tunnel = TunnelModel.assumed(site);
         judge = new Judge(site);
         watch = new EffectWatch(site);
         guard = new Guard(site);

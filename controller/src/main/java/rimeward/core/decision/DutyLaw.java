@@ -111,19 +111,11 @@ public final class DutyLaw implements ControlLaw {
         }
 
         Decision decision() {
-            RelaySet wish = RelaySet.none();
-            for (int i = 0; i < site.machines().size(); i++) {
-                wish = wished(i) ? wish.with(i) : wish;
-            }
+            RelaySet firstSources = RelaySet.of((1 << next.warm().sources()) - 1);
+            RelaySet dryer = dryerWished() ? site.dryerRelay() : RelaySet.none();
+            RelaySet vent = airs() ? site.ventRelay() : RelaySet.none();
+            RelaySet wish = firstSources.and(site.heaterStages()).or(dryer).or(vent);
             return new Decision(wish, new Reasons(), next);
-        }
-
-        private boolean wished(int machine) {
-            return switch (site.machines().get(machine).role()) {
-                case HEATER_STAGE -> machine < next.warm().sources();
-                case DRYER -> dryerWished();
-                case VENT_FAN -> airs();
-            };
         }
 
         /** Worked out when asked for, which is seldom: most ticks change nothing. */

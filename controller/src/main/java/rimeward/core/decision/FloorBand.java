@@ -18,14 +18,12 @@ public record FloorBand(double onC, double offC, double coldestC, double aheadC)
     /** No rate, however steep, is believed to lead farther than this, K. Common practice, no source. */
     private static final double MOST_AHEAD_K = 4;
 
-    private static final double TWELFTH = 1 / 12.0;
-
     public static FloorBand of(Site site, TunnelModel tunnel, Inside.Seen inside) {
-        double feltS = effectiveS(site.heater().deadTimeS() + Inside.Bench.SLOPE_AGE_S, tunnel);
         double aheadC = Double.POSITIVE_INFINITY;
         for (int i = 0; i < inside.benches().size(); i++) {
             Inside.Bench bench = inside.benches().get(i);
-            double changeK = StrictMath.max(-MOST_AHEAD_K, StrictMath.min(MOST_AHEAD_K, bench.slopeKPerS() * feltS));
+            double changeK = StrictMath.max(
+                    -MOST_AHEAD_K, StrictMath.min(MOST_AHEAD_K, bench.slopeKPerS() * tunnel.changeGoesOnS()));
             aheadC = StrictMath.min(aheadC, bench.lowestC() + changeK);
         }
         double onC = site.floorC() + site.targets().guardMarginK();
@@ -35,15 +33,6 @@ public record FloorBand(double onC, double offC, double coldestC, double aheadC)
     /** Whether the tunnel's coldest place gets colder: another bench may be it by then. */
     public boolean isFalling() {
         return aheadC < coldestC;
-    }
-
-    /**
-     * A change at this rate slows down as the air nears what the mass holds: over the dead time it goes on for only
-     * τ·(1 − e^(−dead/τ)) seconds' worth. Padé form of 1 − e^−x: within 1 % up to x = 2; beyond, the whole is counted.
-     */
-    private static double effectiveS(double deadS, TunnelModel tunnel) {
-        double x = deadS * tunnel.airAnswersPerS();
-        return x < 2 ? deadS / (1 + x * (0.5 + x * TWELFTH)) : tunnel.airTimeConstantS();
     }
 
     /** The latched answer: on at the lower limit; off at the upper, and never while still below the lower; else as it was. */

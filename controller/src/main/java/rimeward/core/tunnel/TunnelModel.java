@@ -1,6 +1,8 @@
 package rimeward.core.tunnel;
 
 import java.util.OptionalDouble;
+import rimeward.core.judgement.Inside;
+import rimeward.site.Site;
 import rimeward.site.Tunnel;
 
 /** A tunnel of two nodes, air and mass, as far as control needs it. Immutable; what follows from its numbers is worked out once. */
@@ -8,6 +10,7 @@ public final class TunnelModel {
     private static final double HALF_DAY_S = 43_200;
     private static final double STEP_S = 60;
     private static final double HOUR_S = 3600;
+    private static final double TWELFTH = 1 / 12.0;
 
     private final double heatLossWPerK;
     private final double massCouplingWPerK;
@@ -15,6 +18,7 @@ public final class TunnelModel {
     private final double airTimeConstantS;
     private final double airAnswersPerS;
     private final double driftTimeConstantS;
+    private final double changeGoesOnS;
     private final Remains afterHour;
 
     /**
@@ -24,25 +28,33 @@ public final class TunnelModel {
      * @param airCapacityJPerK heat capacity that moves with the air, J/K
      * @param massCapacityJPerK heat capacity of pots, slab and soil, J/K
      * @param massCouplingWPerK exchange between air and mass, W/K
+     * @param deadTimeS from switching heat until the sensors see it, s
      */
     public TunnelModel(
-            double heatLossWPerK, double airCapacityJPerK, double massCapacityJPerK, double massCouplingWPerK) {
+            double heatLossWPerK,
+            double airCapacityJPerK,
+            double massCapacityJPerK,
+            double massCouplingWPerK,
+            double deadTimeS) {
         this.heatLossWPerK = heatLossWPerK;
         this.massCouplingWPerK = massCouplingWPerK;
         quickLiftKPerW = 1 / (heatLossWPerK + massCouplingWPerK);
         airTimeConstantS = airCapacityJPerK * quickLiftKPerW;
         airAnswersPerS = 1 / airTimeConstantS;
         driftTimeConstantS = (airCapacityJPerK + massCapacityJPerK) / heatLossWPerK;
+        changeGoesOnS = effectiveS(deadTimeS + Inside.Bench.SLOPE_AGE_S);
         afterHour = remains(HOUR_S);
     }
 
     /** What the settings say, until the tunnel has been learned. */
-    public static TunnelModel assumed(Tunnel tunnel) {
+    public static TunnelModel assumed(Site site) {
+        Tunnel tunnel = site.tunnel();
         return new TunnelModel(
                 tunnel.heatLossWPerK(),
                 tunnel.airCapacityJPerK(),
                 tunnel.massCapacityJPerK(),
-                tunnel.massCouplingWPerK());
+                tunnel.massCouplingWPerK(),
+                site.heater().deadTimeS());
     }
 
     /** Steady heat that holds the air this warm, W; negative when none is needed. */
@@ -68,6 +80,20 @@ public final class TunnelModel {
     /** The same as parts of the way per second, 1/s. */
     public double airAnswersPerS() {
         return airAnswersPerS;
+    }
+
+    /** For how long, at the rate that the sensors show now, the air still changes until heat switched now is felt, s. */
+    public double changeGoesOnS() {
+        return changeGoesOnS;
+    }
+
+    /**
+     * A change at this rate slows down as the air nears what the mass holds: over the dead time it goes on for only
+     * τ·(1 − e^(−dead/τ)) seconds' worth. Padé form of 1 − e^−x: within 1 % up to x = 2; beyond, the whole is counted.
+     */
+    private double effectiveS(double deadS) {
+        double x = deadS * airAnswersPerS;
+        return x < 2 ? deadS / (1 + x * (0.5 + x * TWELFTH)) : airTimeConstantS;
     }
 
     /**

@@ -27,8 +27,8 @@ class DutyLawTest {
     private LawState state = law.start(site);
 
     private Decision decide(Judgement judgement, double dtS) {
-        Situation now = new Situation(
-                site, dtS, judgement, Outlook.NONE, TunnelModel.assumed(site.tunnel()), NONE, Beliefs.allOff());
+        Situation now =
+                new Situation(site, dtS, judgement, Outlook.NONE, TunnelModel.assumed(site), NONE, Beliefs.allOff());
         Decision decision = law.decide(now, state);
         assertThat(law.decide(now, state)).as("pure").isEqualTo(decision);
         state = decision.next();

@@ -13,7 +13,7 @@ import rimeward.site.Site;
 
 class FloorBandTest {
     private final Site site = Sites.metered();
-    private final TunnelModel tunnel = TunnelModel.assumed(site.tunnel());
+    private final TunnelModel tunnel = TunnelModel.assumed(site);
 
     private FloorBand at(double coldestC, double slopeKPerS) {
         return FloorBand.of(site, tunnel, Beliefs.seen(coldestC, slopeKPerS));

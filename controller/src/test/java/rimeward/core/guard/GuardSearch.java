@@ -53,7 +53,7 @@ final class GuardSearch {
 
     static Step real(Site site) {
         Guard guard = new Guard(site);
-        TunnelModel tunnel = TunnelModel.assumed(site.tunnel());
+        TunnelModel tunnel = TunnelModel.assumed(site);
         return (was, decision, judgement, deliveries) ->
                 guard.step(was, decision, judgement, deliveries, tunnel, -8, DT_S);
     }

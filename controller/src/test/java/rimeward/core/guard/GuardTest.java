@@ -37,7 +37,7 @@ class GuardTest {
 
     private Guarded step(RelaySet wish, Judgement judgement, Deliveries deliveries, double dtS) {
         Decision decision = new Decision(wish, Collections.nCopies(4, Reason.of(Cause.ASKED)), LawState.NOTHING);
-        TunnelModel tunnel = TunnelModel.assumed(site.tunnel());
+        TunnelModel tunnel = TunnelModel.assumed(site);
         Guarded word = new Guard(site).step(state, decision, judgement, deliveries, tunnel, -8, dtS);
         state = word.next();
         return word;

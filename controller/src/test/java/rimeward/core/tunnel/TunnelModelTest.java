@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 
 class TunnelModelTest {
-    private final TunnelModel tunnel = new TunnelModel(100, 150_000, 8e6, 200);
+    private final TunnelModel tunnel = new TunnelModel(100, 150_000, 8e6, 200, 120);
 
     /** The same two nodes in small explicit steps: air 10 °C, mass 10 °C, outside 0 °C. */
     private static double steppedC(double horizonS) {

@@ -50,12 +50,7 @@ class EffectWatchTest {
         Judged judged = judge.judge(judgeState, frame, seconds);
         judgeState = judged.next();
         Watched watched = watch.watch(
-                state,
-                judged.judgement(),
-                frame.senses().powersW(),
-                closed,
-                TunnelModel.assumed(site.tunnel()),
-                seconds);
+                state, judged.judgement(), frame.senses().powersW(), closed, TunnelModel.assumed(site), seconds);
         state = watched.next();
         last = watched.deliveries();
         return last;
@@ -63,7 +58,7 @@ class EffectWatchTest {
 
     /** Runs with the air following what truly arrives; the outside drifts down half a kelvin an hour. */
     private void run(RelaySet closed, double arrivingW, double minutes) {
-        TunnelModel tunnel = TunnelModel.assumed(site.tunnel());
+        TunnelModel tunnel = TunnelModel.assumed(site);
         for (int i = 0; i < minutes * 12; i++) {
             double aimK = arrivingW * tunnel.quickLiftKPerW();
             liftK += (aimK - liftK) * (1 - StrictMath.exp(-5 / tunnel.airTimeConstantS()));

@@ -23,6 +23,7 @@ public final class SimSensors implements Sensors {
     private final Site site;
     private final boolean doorContact;
     private final List<SimSensor> sensors = new ArrayList<>();
+    private final boolean[] hasMeter;
     private double lastS;
 
     /**
@@ -46,6 +47,10 @@ public final class SimSensors implements Sensors {
                     SeededStream.named(seed, "sensor " + sensor.id()),
                     world.truth()));
         }
+        hasMeter = new boolean[site.machines().size()];
+        for (int i = 0; i < hasMeter.length; i++) {
+            hasMeter[i] = site.machines().get(i).hasPowerFeedback();
+        }
         lastS = world.elapsedS();
     }
 
@@ -68,9 +73,9 @@ public final class SimSensors implements Sensors {
 
     private List<Reading> powersW() {
         boolean lost = world.faults().isActive(FaultKind.POWER_FEEDBACK_LOST);
-        Reading[] powersW = new Reading[site.machines().size()];
+        Reading[] powersW = new Reading[hasMeter.length];
         for (int i = 0; i < powersW.length; i++) {
-            if (!site.machines().get(i).hasPowerFeedback()) {
+            if (!hasMeter[i]) {
                 powersW[i] = Reading.NOT_FITTED;
             } else {
                 powersW[i] = lost

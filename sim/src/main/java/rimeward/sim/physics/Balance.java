@@ -82,11 +82,11 @@ final class Balance {
         boolean frozen = now.filmC < 0;
         film.tangent(now.filmC, frozen, pressurePa);
         double lyingKg = now.filmWaterKg + now.filmFrostKg;
-        filmWetShare = Math.min(1, lyingKg / cover.wetKg);
-        frostShare = lyingKg > 0 ? now.filmFrostKg / lyingKg : 0;
+        filmWetShare = cover.wetShare(lyingKg);
+        frostShare = now.filmFrostKg > 0 ? now.filmFrostKg / lyingKg : 0;
         settleOnFilm(now, film.takesFrom(now.humidityKgPerKg));
         double turningKg = frozen ? now.filmWaterKg : now.filmFrostKg;
-        iceWPerK = iceFullWPerK * Math.min(1, turningKg / cover.wetKg);
+        iceWPerK = iceFullWPerK * cover.wetShare(turningKg);
     }
 
     private void settleOnFilm(State now, boolean settles) {

@@ -32,7 +32,7 @@ final class Cover {
     private final double sunShare;
 
     final double insideWPerK;
-    final double wetKg;
+    private final double wetKg;
     double massWPerK;
     double outsideWPerK;
     double outsideC;
@@ -66,7 +66,7 @@ final class Cover {
 
     /** Freezes the conductances at a state and a weather. */
     void lay(State now, Outside outside) {
-        double wet = Math.min(1, (now.filmWaterKg + now.filmFrostKg) / wetKg);
+        double wet = wetShare(now.filmWaterKg + now.filmFrostKg);
         double passes = dryLongWaveShare + wet * (wetLongWaveShare - dryLongWaveShare);
         double emits = EMISSIVITY * (1 - passes);
         massWPerK = floorM2 * emits * Radiation.wPerM2K(now.massC, now.filmC);
@@ -81,6 +81,11 @@ final class Cover {
         skyC = SKY_VIEW * outside.skyC + (1 - SKY_VIEW) * outside.airC;
         skyWPerK = floorM2 * EMISSIVITY * passes * Radiation.wPerM2K(now.massC, skyC);
         sunW = floorM2 * sunShare * (1 - DROPS_SHADE * wet) * outside.sunWPerM2;
+    }
+
+    /** How much of it is wet with so much water or frost lying on it, 0…1. */
+    double wetShare(double lyingKg) {
+        return lyingKg < wetKg ? lyingKg / wetKg : 1;
     }
 
     /** Temperature of the outer surface when the inner one has this. */

@@ -84,7 +84,8 @@ final class State {
     }
 
     private static double ahead(double before, double now, double share) {
-        return Math.max(0, now + share * (now - before));
+        double guess = now + share * (now - before);
+        return guess < 0 ? 0 : guess;
     }
 
     /** Whether a step was so long that it took water where there was none. */

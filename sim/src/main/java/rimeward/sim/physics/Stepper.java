@@ -65,7 +65,7 @@ final class Stepper {
             heater.settle();
             dryer.settle(elapsedS);
             double tryS = Math.min(Math.min(leftS, LONGEST_S), Math.max(TINY_S, dryer.untilTimerS(elapsedS)));
-            middle.guessMiddle(before, now, Math.min(tryS / lastS, 1) / 2);
+            middle.guessMiddle(before, now, tryS < lastS ? tryS / lastS / 2 : 0.5);
             dryer.lay(middle);
             balance.freeze(middle, outside, openings);
             double takenS = stepUpTo(leftS - tryS < TINY_S ? leftS : tryS);

@@ -38,7 +38,7 @@ final class BareStep implements ControlStep {
     BareStep(Site site, ControlLaw law) {
         this.site = site;
         this.law = law;
-        tunnel = TunnelModel.assumed(site.tunnel());
+        tunnel = TunnelModel.assumed(site);
         judge = new Judge(site);
         watch = new EffectWatch(site);
     }

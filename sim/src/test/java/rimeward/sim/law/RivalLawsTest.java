@@ -34,8 +34,8 @@ class RivalLawsTest {
                 new Judgement(Trust.FULL, inside, Damp.UNSEEN, Outside.UNSEEN, false, false, List.of(), List.of());
         Deliveries deliveries =
                 new Deliveries(Collections.nCopies(4, Delivery.OFF), RelaySet.none(), RelaySet.none(), false);
-        Situation now = new Situation(
-                site, 5, judgement, outlook, TunnelModel.assumed(site.tunnel()), RelaySet.none(), deliveries);
+        Situation now =
+                new Situation(site, 5, judgement, outlook, TunnelModel.assumed(site), RelaySet.none(), deliveries);
         Decision decision = law.decide(now, state);
         assertThat(decision.reasons()).hasSameSizeAs(site.machines());
         state = decision.next();
