@@ -8,10 +8,10 @@ public sealed interface Meter {
     String inWords();
 
     /**
-     * Longest time from pulse to pulse at rated power, s. A machine that does its work then shows it within the 20 s that are waited
-     * after a switching (three times this; {@code core.watch} takes 0.3 of the rated power for work).
+     * Longest time from pulse to pulse at rated power, s. Control looks 20 s after a switching ({@code core.watch}): by then a machine
+     * that draws half of its rating has given two pulses, and one that has given none draws less than a quarter.
      */
-    double MOST_SPACING_S = 6;
+    double MOST_SPACING_S = 5;
 
     record NotFitted() implements Meter {
         @Override

@@ -57,7 +57,7 @@ final class PiInputs {
 
     private ContactCell watch(String what, InputLine at, boolean onMains) {
         ContactCell cell = new ContactCell(what);
-        contacts.add(new WatchedContact(held(what, at, false), at, onMains, cell, nanoTime));
+        contacts.add(new WatchedContact(held(what, at, onMains), at, onMains, cell, nanoTime));
         return cell;
     }
 

@@ -7,10 +7,11 @@ import rimeward.site.InputLine;
 final class WatchedContact implements Watched {
     static final long PACE_MS = 250;
 
-    /** A bare opto-coupler on the mains passes pulses, not a level: a full period of 50 Hz and of 60 Hz is looked at, ms. */
-    private static final int PERIOD_MS = 21;
+    /** A bare opto-coupler on the mains passes pulses, not a level: one comes within a period of 50 Hz or 60 Hz, ms. */
+    private static final long PERIOD_MS = 25;
 
-    private static final int STEP_MS = 1;
+    /** The kernel keeps sixteen edges. */
+    private static final int MOST_KEPT = 32;
 
     private final HeldLine held;
     private final InputLine at;
@@ -18,7 +19,7 @@ final class WatchedContact implements Watched {
     private final ContactCell cell;
     private final LongSupplier nanoTime;
 
-    /** Makes one; {@code onMains} where any sign of activity within a mains period counts as active. */
+    /** Makes one; {@code onMains} where an edge within a mains period counts as active too: the line is held with edges then. */
     WatchedContact(HeldLine held, InputLine at, boolean onMains, ContactCell cell, LongSupplier nanoTime) {
         this.held = held;
         this.at = at;
@@ -42,18 +43,11 @@ final class WatchedContact implements Watched {
     }
 
     private boolean isActiveInPeriod(TakenLine line) {
-        for (int passedMs = 0; passedMs < PERIOD_MS; passedMs += STEP_MS) {
-            if (isActive(line)) {
-                return true;
-            }
-            try {
-                Thread.sleep(STEP_MS);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-                return false;
-            }
+        int old = 0;
+        while (old < MOST_KEPT && line.nextEdgeNs(0).isPresent()) {
+            old++; // edges since the last look say nothing of now
         }
-        return false;
+        return isActive(line) || line.nextEdgeNs(PERIOD_MS).isPresent();
     }
 
     @Override

@@ -72,9 +72,9 @@ class InputTablesTest {
         assertThatThrownBy(() -> meter("by = \"pulses\"\npulses_per_kWh = 100\n" + LINE))
                 .hasMessage(
                         "tunnel.toml:41: heater.stage[1].meter.pulses_per_kWh = 100 gives a pulse in 40 s at rated_W = 900,"
-                                + " and one is needed every 6 s to notice a machine that gives nothing; fit a meter with at least 667"
+                                + " and one is needed every 5 s to notice a machine that gives nothing; fit a meter with at least 800"
                                 + " pulses, or use by = \"contact\"");
-        assertThat(meter("by = \"pulses\"\npulses_per_kWh = 667\n" + LINE)).isEqualTo(new Meter.Pulses(AT, 667));
+        assertThat(meter("by = \"pulses\"\npulses_per_kWh = 800\n" + LINE)).isEqualTo(new Meter.Pulses(AT, 800));
     }
 
     @Test

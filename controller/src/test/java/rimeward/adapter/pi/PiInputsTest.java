@@ -130,30 +130,36 @@ class PiInputsTest {
     }
 
     @Test
-    void anOptoCouplerThatPassesTheMainsOwnPulsesIsOn() {
-        int[] looks = {0};
+    void anOptoCouplerThatPassesTheMainsOwnPulsesIsOnUntilTheyEnd() {
+        boolean[] running = {true};
+        int[] kept = {16};
         TakenLine pulsing = new TakenLine() {
             @Override
             public boolean isHigh() {
-                return looks[0]++ % 8 != 7; // active low, an eighth of the time
+                return true; // active low: always looked at between two pulses
             }
 
             @Override
             public OptionalLong nextEdgeNs(long waitMs) {
-                return OptionalLong.empty();
+                boolean comes = waitMs == 0 ? kept[0]-- > 0 : running[0] && waitMs >= 20;
+                return comes ? OptionalLong.of(nowNs) : OptionalLong.empty();
             }
 
             @Override
             public void close() {}
         };
-        PiSensors sensors = sensors(
-                site(new Meter.Running(METER), new Contact.NotFitted(), new Contact.NotFitted()),
-                (what, at, edges) -> pulsing);
+        Site site = site(new Meter.Running(METER), new Contact.NotFitted(), new Contact.NotFitted());
+        PiSensors sensors = sensors(site, (what, at, edges) -> pulsing);
         for (int i = 0; i < 8; i++) {
+            kept[0] = 16; // a period of 50 Hz has many between two looks
             sensors.readOnce();
+            assertThat(power(sensors)).isEqualTo(new Reading.Value(900, 0));
             passS(0.25);
-            assertThat(((Reading.Value) power(sensors)).value()).isEqualTo(900);
         }
+        running[0] = false;
+        kept[0] = 16; // those before the end are no sign of now
+        settle(sensors);
+        assertThat(power(sensors)).isEqualTo(new Reading.Value(0, 0));
     }
 
     @Test
