@@ -89,7 +89,7 @@ class PulsesInControlTest {
                 metersW.add(i == Sites.STAGE_1 ? power.latch(ns(nowS)) : new Reading.Value(0, 0));
             }
             Watched now =
-                    watch.watch(state, Beliefs.calm(8), metersW, closed, TunnelModel.assumed(site.tunnel()), BEAT_S);
+                    watch.watch(state, Beliefs.calm(8), metersW, closed, TunnelModel.assumed(site), BEAT_S);
             state = now.next();
             assertThat(now.deliveries().of(Sites.STAGE_1)).as("at %s s", nowS).isIn((Object[]) allowed);
         }
