@@ -88,8 +88,7 @@ class PulsesInControlTest {
             for (int i = 0; i < site.machines().size(); i++) {
                 metersW.add(i == Sites.STAGE_1 ? power.latch(ns(nowS)) : new Reading.Value(0, 0));
             }
-            Watched now =
-                    watch.watch(state, Beliefs.calm(8), metersW, closed, TunnelModel.assumed(site), BEAT_S);
+            Watched now = watch.watch(state, Beliefs.calm(8), metersW, closed, TunnelModel.assumed(site), BEAT_S);
             state = now.next();
             assertThat(now.deliveries().of(Sites.STAGE_1)).as("at %s s", nowS).isIn((Object[]) allowed);
         }
