@@ -27,12 +27,13 @@ final class MapTest {
             core.tunnel       | core.judgement air site
             core.watch        | core.judgement core.reading core.tunnel air site
             core.outlook      | core.tunnel core.judgement air site
+            core.order        | core.outlook
             core.decision     | core.judgement core.tunnel core.watch core.outlook air site
             core.guard        | core.decision core.judgement core.watch core.tunnel site
             core              | core.* site
             alert             | core.* site
             record            | core.* alert site
-            port              | core core.reading core.guard alert core.outlook record site
+            port              | core core.reading core.guard core.order alert core.outlook record site
             service           | core.* port record alert site
             adapter.pi        | port core.reading core.guard site
             fitting           | port core.reading site

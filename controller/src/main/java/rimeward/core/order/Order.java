@@ -1,0 +1,63 @@
+package rimeward.core.order;
+
+import rimeward.core.outlook.Outlook;
+
+/** What the grower may ask for from afar. Numbers that no tunnel could have are refused here; the site's own limits later. */
+public sealed interface Order {
+    /**
+     * The grower has seen an alert and need not be reminded of it.
+     *
+     * @param alertId as the alert gives it
+     */
+    record Acknowledge(String alertId) implements Order {}
+
+    /**
+     * Hold another floor than the one in the settings, until the next order or other settings.
+     *
+     * @param floorC the lowest temperature that the plants are to meet, °C
+     */
+    record SetFloor(double floorC) implements Order {
+        /** Colder and hotter than any tunnel is held, °C. Own choice. */
+        public static final double LEAST_C = -20;
+
+        public static final double MOST_C = 40;
+
+        /** @throws IllegalArgumentException if the floor is none that a tunnel can have */
+        public SetFloor {
+            within("the floor, °C,", floorC, LEAST_C, MOST_C);
+        }
+    }
+
+    /** Ask for the forecast anew, and plan the night by it. */
+    record PlanNow() implements Order {}
+
+    /**
+     * Plan by this forecast.
+     *
+     * @param outlook as of the moment at which the order is taken
+     */
+    record HandForecast(Outlook outlook) implements Order {}
+
+    /**
+     * Take a machine out of use for service; it comes back by itself.
+     *
+     * @param machineId as the settings call it
+     * @param forS from now on, s; 0 brings it back at once
+     */
+    record StandDown(String machineId, double forS) implements Order {
+        /** Four hours: long enough to mend a machine by day, short enough that none is forgotten over a night, s. Own choice. */
+        public static final double LONGEST_S = 14_400;
+
+        /** @throws IllegalArgumentException if the time is not between 0 and {@link #LONGEST_S} */
+        public StandDown {
+            within("the time to stand down, s,", forS, 0, LONGEST_S);
+        }
+    }
+
+    private static void within(String what, double value, double least, double most) {
+        if (!(value >= least && value <= most)) { // written so that NaN is refused too
+            throw new IllegalArgumentException(
+                    what + " is " + value + "; it must lie between " + least + " and " + most);
+        }
+    }
+}
