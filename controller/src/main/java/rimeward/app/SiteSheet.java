@@ -31,6 +31,7 @@ final class SiteSheet {
         sheet.text.append(WiringSheet.of(site));
         sheet.circuit();
         sheet.heat();
+        sheet.text.append(MessagingSheet.of(site));
         return sheet.text.toString();
     }
 

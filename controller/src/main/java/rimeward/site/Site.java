@@ -13,6 +13,7 @@ import java.util.Set;
  *
  * @param zone the clock that nights and tariff go by
  * @param door whether and how the controller sees an open door
+ * @param messaging how messages reach the grower
  * @param floorC the lowest temperature any plant may meet, °C: the highest of the plants' own minimums
  */
 public record Site(
@@ -29,6 +30,7 @@ public record Site(
         Circuit circuit,
         Tariff tariff,
         Contact door,
+        Messaging messaging,
         List<Machine> machines,
         double floorC) {
 
@@ -61,6 +63,7 @@ public record Site(
                 new Contact.NotFitted());
     }
 
+    /** A place that sends no messages. */
     public Site(
             String id,
             String name,
@@ -89,6 +92,39 @@ public record Site(
                 circuit,
                 tariff,
                 door,
+                new Messaging.None());
+    }
+
+    public Site(
+            String id,
+            String name,
+            ZoneId zone,
+            List<Plant> plants,
+            Targets targets,
+            Tunnel tunnel,
+            List<Sensor> sensors,
+            Heater heater,
+            Drying drying,
+            Venting venting,
+            Circuit circuit,
+            Tariff tariff,
+            Contact door,
+            Messaging messaging) {
+        this(
+                id,
+                name,
+                zone,
+                plants,
+                targets,
+                tunnel,
+                sensors,
+                heater,
+                drying,
+                venting,
+                circuit,
+                tariff,
+                door,
+                messaging,
                 inOrder(heater, drying, venting),
                 highestMinimumC(plants));
     }

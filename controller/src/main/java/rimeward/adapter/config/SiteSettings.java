@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import rimeward.site.Circuit;
 import rimeward.site.Contact;
+import rimeward.site.Messaging;
 import rimeward.site.Plant;
 import rimeward.site.Sensor;
 import rimeward.site.Site;
@@ -58,6 +59,7 @@ public final class SiteSettings {
         MachineSettings machines = MachineSettings.read(top, circuit, lines);
         Contact door = door(top);
         lines.contact(top, "door", door);
+        Messaging messaging = MqttSettings.read(top);
         Optional<Tariff> tariff = TariffSettings.read(top.table("tariff"));
         plants.ifPresent(some -> targets.ifPresent(band -> hotAboveFloorBand(targetsTable, some, band)));
         return top.whenSound(() -> new Site(
@@ -73,7 +75,8 @@ public final class SiteSettings {
                 machines.venting().orElseThrow(),
                 circuit.orElseThrow(),
                 tariff.orElseThrow(),
-                door));
+                door,
+                messaging));
     }
 
     private static Contact door(TableReader top) {

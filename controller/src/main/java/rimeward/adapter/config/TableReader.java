@@ -172,6 +172,12 @@ public final class TableReader {
         add(new Fault(node == null ? table.origin() : node.origin(), label(key) + value, problem, remedy));
     }
 
+    /** The same for a key whose value nobody may read. */
+    void faultOfSecret(String key, String problem, String remedy) {
+        Node node = table.children().get(key);
+        add(new Fault(node == null ? table.origin() : node.origin(), label(key), problem, remedy));
+    }
+
     /**
      * Builds a result, if this table and those opened from it are without fault. What the constructor itself refuses becomes a fault
      * of this table.
