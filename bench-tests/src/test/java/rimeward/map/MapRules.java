@@ -22,13 +22,14 @@ record MapRules(String root, MapTable ours, MapTable doors) {
 
     /** Only computes: no file, network, thread, clock or log can be reached from here. */
     private static final List<String> PURE =
-            List.of("site", "air", "strip", "core.*", "sim.physics", "sim.fault", "sim.world", "sim.check");
+            List.of("site", "air", "strip", "core.*", "homie", "sim.physics", "sim.fault", "sim.world", "sim.check");
 
     private static final Set<String> PURE_JDK = Set.of(
             "java.lang",
             "java.lang.annotation",
             "java.lang.invoke",
             "java.lang.runtime",
+            "java.nio.charset",
             "java.time",
             "java.util",
             "java.util.function",

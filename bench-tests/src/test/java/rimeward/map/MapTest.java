@@ -33,11 +33,12 @@ final class MapTest {
             core              | core.* site
             alert             | core.* site
             record            | core.* alert site
+            homie             | core.* alert record site
             port              | core core.reading core.guard core.order alert core.outlook record site
             service           | core.* port record alert site
             adapter.pi        | port core.reading core.guard site
             fitting           | port core.reading site
-            adapter.mqtt      | port alert record site
+            adapter.mqtt      | homie port alert record site
             adapter.journal   | core.* port record alert site
             adapter.forecast  | port core.outlook site
             adapter.web       | core.* record alert site
