@@ -38,12 +38,12 @@ final class MapTest {
             service           | core.* port record alert site
             adapter.pi        | port core.reading core.guard site
             fitting           | port core.reading site
-            adapter.mqtt      | homie port alert record site
+            adapter.mqtt      | core.* homie port alert record site
             adapter.journal   | core.* port record alert site
             adapter.forecast  | port core.outlook site
             adapter.web       | core.* record alert site
             adapter.config    | site
-            assembly          | core.* port service alert record adapter.journal site
+            assembly          | core.* homie port service alert record adapter.journal adapter.mqtt site
             app               | *
 
             sim.physics       | air

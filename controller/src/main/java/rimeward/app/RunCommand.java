@@ -107,7 +107,7 @@ final class RunCommand implements Callable<Integer> {
         log.says(site.name() + ", floor " + Plain.number(site.floorC()) + " °C, a decision every "
                 + BeatTicker.BEAT_MS / 1000 + " s");
         try {
-            new Service(site, new DutyLaw(), data, here, log).run();
+            new Service(site, new DutyLaw(), data, here, log, System::nanoTime).run();
             return ExitCode.OK;
         } catch (RuntimeException | Error e) {
             log.says("control itself failed: " + e);

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import rimeward.adapter.journal.JournalLimits;
 import rimeward.adapter.journal.SqliteJournal;
@@ -12,6 +13,7 @@ import rimeward.alert.Alert;
 import rimeward.core.Stepped;
 import rimeward.port.Journal;
 import rimeward.port.Keep;
+import rimeward.port.Outbox;
 import rimeward.record.SavedState;
 import rimeward.site.Site;
 
@@ -19,14 +21,16 @@ import rimeward.site.Site;
  * The record as the service has it: in its file, or, where not even the database can be loaded, nowhere. Whoever reads along hears of
  * each decision, and of each alert once that is on the disk or cannot be.
  */
-final class Recording implements Journal, Keep, AutoCloseable {
+final class Recording implements Journal, Keep, Outbox, AutoCloseable {
     private final Audience audience;
     private final @Nullable SqliteJournal journal;
+    private final MemoryOutbox inMemory;
     private volatile boolean failing;
     private volatile int setAside;
 
     Recording(Site site, Path file, Clock clock, Audience audience) {
         this.audience = audience;
+        inMemory = new MemoryOutbox(clock.millis());
         journal = opened(site, file, clock);
     }
 
@@ -59,6 +63,7 @@ final class Recording implements Journal, Keep, AutoCloseable {
     @Override
     public void record(Stepped stepped, List<Alert> alerts) {
         if (journal == null) {
+            alerts.forEach(inMemory::add);
             alerts.forEach(audience::told);
         } else {
             journal.record(stepped, alerts);
@@ -81,6 +86,20 @@ final class Recording implements Journal, Keep, AutoCloseable {
         if (journal != null) {
             journal.keep(state);
         }
+    }
+
+    @Override
+    public void ask(int most, Consumer<List<Outbox.Entry>> answer) {
+        outbox().ask(most, answer);
+    }
+
+    @Override
+    public void sent(Outbox.Entry entry, long epochMs) {
+        outbox().sent(entry, epochMs);
+    }
+
+    private Outbox outbox() {
+        return journal == null ? inMemory : journal;
     }
 
     /** Writes what waits. */

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
 import rimeward.core.decision.ControlLaw;
@@ -28,20 +29,24 @@ public final class Service {
     private final ControlLaw law;
     private final Path file;
     private final Surroundings around;
-    private final Audience audience;
+    private final Messenger audience;
+    private final LongSupplier nanoTime;
     private final ControlCycle control;
     private final AlertBoard board;
 
     /**
      * @param data folder for the record
      * @param law under which the guard has the last word
+     * @param nanoTime monotonic time of this machine, ns: {@code System.nanoTime}, also where the tunnel's time is simulated
      */
-    public Service(Site site, ControlLaw law, Path data, Surroundings around, Audience audience) {
+    public Service(
+            Site site, ControlLaw law, Path data, Surroundings around, Audience audience, LongSupplier nanoTime) {
         this.site = site;
         this.law = law;
         file = data.resolve(RECORD);
         this.around = around;
-        this.audience = audience;
+        this.audience = new Messenger(audience);
+        this.nanoTime = nanoTime;
         control = new ControlCycle(site, law);
         board = new AlertBoard(site);
     }
@@ -50,7 +55,9 @@ public final class Service {
     public void run() {
         Clock clock =
                 Clock.fixed(Instant.ofEpochMilli(around.now().epochMs()), ZoneOffset.UTC); // names a file, no more
-        try (Recording recording = new Recording(site, file, clock, audience)) {
+        try (Recording recording = new Recording(site, file, clock, audience);
+                Messenger messenger = audience) {
+            messenger.begin(site, recording, nanoTime);
             control(recording);
         }
     }
@@ -71,7 +78,7 @@ public final class Service {
                             around.relays(),
                             recording,
                             keeper,
-                            alert -> {}) // the record tells each, once it is safe
+                            audience)
                     .run(from.state());
         } finally {
             around.letGo();

@@ -6,4 +6,9 @@ import rimeward.alert.Alert;
 public interface Courier {
     /** Takes an alert that was raised, repeated or cleared. Never blocks and never throws. */
     void tell(Alert alert);
+
+    /** Whether alerts may not reach the grower at present. */
+    default boolean isFailing() {
+        return false;
+    }
 }

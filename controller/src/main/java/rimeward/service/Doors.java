@@ -121,7 +121,8 @@ final class Doors {
         return switch (door) {
             case RELAYS -> relays.isFailing();
             case JOURNAL -> journal.isFailing();
-            case SENSORS, FORECAST, KEEP, COURIER -> false;
+            case COURIER -> courier.isFailing();
+            case SENSORS, FORECAST, KEEP -> false;
         };
     }
 

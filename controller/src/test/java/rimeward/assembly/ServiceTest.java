@@ -45,7 +45,7 @@ class ServiceTest {
     private boolean brokenClock;
 
     private void run(int ticks) {
-        new Service(SITE, new DutyLaw(), data, new ByHand(ticks), new Ear()).run();
+        new Service(SITE, new DutyLaw(), data, new ByHand(ticks), new Ear(), System::nanoTime).run();
     }
 
     @Test

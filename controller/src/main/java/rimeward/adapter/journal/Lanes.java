@@ -6,8 +6,10 @@ import java.util.Deque;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import rimeward.alert.Alert;
+import rimeward.port.Outbox;
 import rimeward.record.FrameRow;
 import rimeward.record.Night;
 import rimeward.record.Switched;
@@ -26,11 +28,26 @@ final class Lanes {
     }
 
     /** What the writer is handed: everything urgent, and history if its time has come. */
-    record Work(List<Alert> alerts, Optional<String> state, List<History> history, long dropped, boolean last) {}
+    record Work(
+            List<Alert> alerts,
+            List<Mark> marks,
+            List<Ask> asks,
+            Optional<String> state,
+            List<History> history,
+            long dropped,
+            boolean last) {}
+
+    /** An alert that has arrived, and when, time of day. */
+    record Mark(Outbox.Entry entry, long epochMs) {}
+
+    /** Somebody asks for the oldest alerts that are not sent. */
+    record Ask(int most, Consumer<List<Outbox.Entry>> answer) {}
 
     private final JournalLimits limits;
     private final Deque<History> history = new ArrayDeque<>();
     private List<Alert> alerts = new ArrayList<>();
+    private List<Mark> marks = new ArrayList<>();
+    private List<Ask> asks = new ArrayList<>();
     private @Nullable String state;
     private long dropped;
     private boolean flush;
@@ -45,6 +62,18 @@ final class Lanes {
 
     synchronized void tell(List<Alert> more) {
         alerts.addAll(more);
+        handed++;
+        notifyAll();
+    }
+
+    synchronized void mark(Mark mark) {
+        marks.add(mark);
+        handed++;
+        notifyAll();
+    }
+
+    synchronized void ask(Ask ask) {
+        asks.add(ask);
         handed++;
         notifyAll();
     }
@@ -96,17 +125,23 @@ final class Lanes {
                 || history.size() >= limits.waitingRows() / 2;
     }
 
+    private boolean isUrgent() {
+        return !alerts.isEmpty() || !marks.isEmpty() || !asks.isEmpty() || state != null;
+    }
+
     /** Waits for work: anything urgent, or history whose time has come. */
     synchronized Work next() throws InterruptedException {
-        while (alerts.isEmpty() && state == null && !isDue() && !closed && !flush) {
+        while (!isUrgent() && !isDue() && !closed && !flush) {
             wait();
         }
         List<History> batch = isDue() ? List.copyOf(history) : List.of();
         if (!batch.isEmpty()) {
             history.clear();
         }
-        Work work = new Work(alerts, Optional.ofNullable(state), batch, dropped, closed);
+        Work work = new Work(alerts, marks, asks, Optional.ofNullable(state), batch, dropped, closed);
         alerts = new ArrayList<>();
+        marks = new ArrayList<>();
+        asks = new ArrayList<>();
         state = null;
         dropped = 0;
         flush = false;

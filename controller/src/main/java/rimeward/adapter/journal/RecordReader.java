@@ -20,6 +20,7 @@ import rimeward.core.reading.Signal;
 import rimeward.core.reading.Tick;
 import rimeward.core.reading.WallTime;
 import rimeward.core.watch.Delivery;
+import rimeward.port.Outbox;
 import rimeward.record.FrameRow;
 import rimeward.record.Lowest;
 import rimeward.record.Night;
@@ -45,6 +46,14 @@ final class RecordReader {
 
     static List<Alert> alerts(Connection connection) throws SQLException {
         return all(connection, "SELECT * FROM outbox ORDER BY id", RecordReader::alert);
+    }
+
+    /** The oldest that are to be sent. */
+    static List<Outbox.Entry> unsent(Connection connection, int most) throws SQLException {
+        return all(
+                connection,
+                "SELECT * FROM outbox WHERE sent_ms IS NULL ORDER BY id LIMIT " + most,
+                row -> new Outbox.Entry(row.getLong("id"), alert(row)));
     }
 
     /** One row as a value. */

@@ -60,16 +60,19 @@ final class Rows {
                 switched.why().sentence());
     }
 
-    static void alert(Connection connection, Alert alert) throws SQLException {
+    /** @param sentMs when it arrived; null while it is to be sent */
+    static void alert(Connection connection, long number, Alert alert, @Nullable Long sentMs) throws SQLException {
         insertAt(
                 connection,
                 alert.at(),
                 "outbox",
-                "kind, subject, change, text",
+                "id, kind, subject, change, text, sent_ms",
+                number,
                 alert.kind().name(),
                 alert.subject(),
                 alert.change().name(),
-                alert.text());
+                alert.text(),
+                sentMs);
     }
 
     static void night(Connection connection, Night night) throws SQLException {

@@ -36,7 +36,10 @@ final class Schema {
                     "CREATE TABLE state (id INTEGER PRIMARY KEY CHECK (id = 1), text TEXT NOT NULL)"),
             List.of(
                     "ALTER TABLE night ADD COLUMN litres REAL NOT NULL DEFAULT 0",
-                    "CREATE TABLE learned (name TEXT PRIMARY KEY, text TEXT NOT NULL)"));
+                    "CREATE TABLE learned (name TEXT PRIMARY KEY, text TEXT NOT NULL)"),
+            List.of(
+                    "UPDATE outbox SET sent_ms = at_ms", // nobody has sent any so far, and old ones are no news
+                    "CREATE INDEX outbox_unsent ON outbox (id) WHERE sent_ms IS NULL"));
 
     static final int VERSION = STEPS.size();
 

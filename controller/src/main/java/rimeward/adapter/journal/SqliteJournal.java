@@ -15,6 +15,7 @@ import rimeward.core.Stepped;
 import rimeward.port.Courier;
 import rimeward.port.Journal;
 import rimeward.port.Keep;
+import rimeward.port.Outbox;
 import rimeward.record.FrameRow;
 import rimeward.record.Keeping;
 import rimeward.record.Night;
@@ -22,6 +23,7 @@ import rimeward.record.NightTally;
 import rimeward.record.SavedState;
 import rimeward.record.Switched;
 import rimeward.record.Thinning;
+import rimeward.site.Messaging;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -30,7 +32,7 @@ import rimeward.site.Site;
  * does the rest. Alerts and state are committed with a full sync; the courier is told of an alert after its commit. A file that is
  * damaged is set aside, a disk that refuses is tried again: control never waits for either.
  */
-public final class SqliteJournal implements Journal, Keep, AutoCloseable {
+public final class SqliteJournal implements Journal, Keep, Outbox, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(SqliteJournal.class);
 
     private final Site site;
@@ -67,8 +69,9 @@ public final class SqliteJournal implements Journal, Keep, AutoCloseable {
             JournalLimits limits,
             Courier courier,
             Consumer<Trouble> troubles) {
+        boolean sends = !(site.messaging() instanceof Messaging.None);
         SqliteJournal journal =
-                new SqliteJournal(site, zone, limits, new Writer(file, limits, clock, courier, troubles));
+                new SqliteJournal(site, zone, limits, new Writer(file, limits, clock, sends, courier, troubles));
         journal.thread.start();
         return journal;
     }
@@ -110,6 +113,16 @@ public final class SqliteJournal implements Journal, Keep, AutoCloseable {
     @Override
     public void keep(SavedState state) {
         lanes.keep(state.toText());
+    }
+
+    @Override
+    public void ask(int most, Consumer<List<Outbox.Entry>> answer) {
+        lanes.ask(new Lanes.Ask(most, answer));
+    }
+
+    @Override
+    public void sent(Outbox.Entry entry, long epochMs) {
+        lanes.mark(new Lanes.Mark(entry, epochMs));
     }
 
     /** Waits until everything handed over before has been tried to be written. Not for the loop. */

@@ -16,6 +16,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rimeward.alert.Alert;
 import rimeward.port.Courier;
+import rimeward.port.Outbox;
 import rimeward.record.Night;
 
 /**
@@ -31,7 +32,7 @@ final class Writer {
     private final Clock clock;
     private final Courier courier;
     private final Consumer<Trouble> troubles;
-    private final List<Alert> alerts = new ArrayList<>();
+    private final Outgoing outgoing;
     private final List<Lanes.History> history = new ArrayList<>();
     private @Nullable Connection connection;
     private @Nullable String unsavedState;
@@ -40,12 +41,14 @@ final class Writer {
     private boolean thinned;
     private long trimmedMs;
 
-    Writer(Path file, JournalLimits limits, Clock clock, Courier courier, Consumer<Trouble> troubles) {
+    /** @param sends whether somebody sends alerts on, and says when one has arrived */
+    Writer(Path file, JournalLimits limits, Clock clock, boolean sends, Courier courier, Consumer<Trouble> troubles) {
         this.file = file;
         this.limits = limits;
         this.clock = clock;
         this.courier = courier;
         this.troubles = troubles;
+        outgoing = new Outgoing(sends, clock.millis());
     }
 
     /** Opens the file where that is possible, before the thread begins, and gives what an earlier run left. */
@@ -81,7 +84,8 @@ final class Writer {
 
     private void take(Lanes.Work work) {
         List<Alert> fresh = work.alerts();
-        alerts.addAll(fresh);
+        outgoing.take(fresh);
+        outgoing.mark(work.marks());
         work.state().ifPresent(text -> unsavedState = text);
         if (history.size() + work.history().size() <= limits.waitingRows()) {
             history.addAll(work.history());
@@ -92,6 +96,7 @@ final class Writer {
         if (!written()) {
             written(); // a damaged file has made way for a new one; a full disk is full still
         }
+        work.asks().forEach(this::answer);
         fresh.forEach(this::tell); // on the disk, unless that refuses: then a warning counts for more than its record
     }
 
@@ -114,18 +119,16 @@ final class Writer {
 
     private void writeUrgent(Connection open) throws SQLException {
         String state = unsavedState;
-        if (alerts.isEmpty() && state == null) {
+        if (outgoing.isWritten() && state == null) {
             return;
         }
         inTransaction(open, () -> {
-            for (Alert alert : alerts) {
-                Rows.alert(open, alert);
-            }
+            outgoing.write(open);
             if (state != null) {
                 Rows.state(open, state);
             }
         });
-        alerts.clear();
+        outgoing.committed();
         newestState = state == null ? newestState : state;
         unsavedState = null;
     }
@@ -200,6 +203,7 @@ final class Writer {
         if (open == null) {
             open = Database.open(file, limits);
             connection = open;
+            outgoing.opened(open);
         }
         return open;
     }
@@ -266,6 +270,20 @@ final class Writer {
             troubles.accept(trouble);
         } catch (RuntimeException e) {
             LOG.error("Nobody could be told that the record is in trouble", e);
+        }
+    }
+
+    private void answer(Lanes.Ask ask) {
+        List<Outbox.Entry> found = outgoing.unwritten(ask.most());
+        try {
+            found = outgoing.unsent(connected(), ask.most());
+        } catch (SQLException e) {
+            answer(e); // then those at hand must do
+        }
+        try {
+            ask.answer().accept(found);
+        } catch (RuntimeException e) {
+            LOG.error("Unsent alerts could not be handed on; they stand in the record", e);
         }
     }
 

@@ -72,7 +72,7 @@ final class LiveCommand implements Callable<Integer> {
             LiveTunnel tunnel = new LiveTunnel(scenario, simulatedS -> reach(beganNs, simulatedS));
             Audience audience = new LiveLines(scenario, out::println);
             while (!tunnel.isOver()) { // once, and again after every restart of the controller
-                new Service(scenario.site(), law.law(), folder, tunnel, audience).run();
+                new Service(scenario.site(), law.law(), folder, tunnel, audience, System::nanoTime).run();
             }
             out.println(stopped ? "Stopped." : "The scenario is over.");
             out.println("Its record: " + folder.resolve(Service.RECORD)

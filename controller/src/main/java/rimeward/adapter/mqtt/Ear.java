@@ -1,0 +1,14 @@
+package rimeward.adapter.mqtt;
+
+/** Where a line puts what comes in; only takes note, and so never blocks. Called by the line's own threads. */
+interface Ear {
+    /**
+     * A message has come.
+     *
+     * @param retained whether it is an old one that the broker kept
+     */
+    void heard(String topic, byte[] payload, boolean retained);
+
+    /** The line broke. */
+    void lost(String why);
+}

@@ -1,0 +1,98 @@
+package rimeward.adapter.mqtt;
+
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.LongSupplier;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rimeward.core.Stepped;
+import rimeward.port.Outbox;
+import rimeward.site.Messaging;
+import rimeward.site.Site;
+
+/** Tells the grower by a broker. Any thread may hand over, and never waits; one thread of its own speaks. */
+public final class MqttCourier implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(MqttCourier.class);
+
+    /** An orderly end waits for the broker so long at most. */
+    private static final long FAREWELL_MS = 3_000;
+
+    private final Post post;
+    private final Conversation conversation;
+    private final ScheduledExecutorService watchdog;
+    private final Thread thread;
+
+    private MqttCourier(Post post, Conversation conversation, ScheduledExecutorService watchdog) {
+        this.post = post;
+        this.conversation = conversation;
+        this.watchdog = watchdog;
+        thread = new Thread(this::run, "mqtt");
+        thread.setDaemon(true);
+    }
+
+    /**
+     * Begins to speak.
+     *
+     * @param nanoTime monotonic time, ns: {@code System.nanoTime}
+     */
+    public static MqttCourier start(
+            Site site, Messaging.Mqtt settings, DeviceTree tree, Outbox outbox, LongSupplier nanoTime) {
+        Bell bell = new SemaphoreBell(nanoTime);
+        Post post = new Post(bell);
+        ScheduledExecutorService watchdog = Executors.newSingleThreadScheduledExecutor(run -> {
+            Thread made = new Thread(run, "mqtt watchdog");
+            made.setDaemon(true);
+            return made;
+        });
+        String clientId = "rimeward-" + site.id();
+        MqttCourier courier = new MqttCourier(
+                post,
+                new Conversation(
+                        "the broker " + settings.host() + ":" + settings.port(),
+                        PahoLine.maker(settings, clientId, watchdog),
+                        tree,
+                        outbox,
+                        post,
+                        bell,
+                        new Rests("rests of " + site.id())),
+                watchdog);
+        courier.thread.start();
+        return courier;
+    }
+
+    private void run() {
+        try {
+            conversation.run();
+        } catch (InterruptedException e) {
+            LOG.warn("speaking to the broker was interrupted and ends");
+        } finally {
+            watchdog.shutdownNow();
+        }
+    }
+
+    /** A decision was made. */
+    public void decided(Stepped stepped) {
+        post.decided(stepped);
+    }
+
+    /** There may be something new in the outbox. */
+    public void news() {
+        post.news();
+    }
+
+    /** Whether alerts may not reach the grower: no line for ten minutes, or a broker that does not pass them on. */
+    public boolean isFailing() {
+        return conversation.isFailing();
+    }
+
+    /** Takes leave of the broker, and waits for that a few seconds at most. After the relays were let go. */
+    @Override
+    public void close() {
+        post.stop();
+        try {
+            thread.join(FAREWELL_MS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

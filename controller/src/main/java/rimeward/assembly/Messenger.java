@@ -1,0 +1,80 @@
+package rimeward.assembly;
+
+import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
+import rimeward.adapter.mqtt.BareTree;
+import rimeward.adapter.mqtt.MqttCourier;
+import rimeward.alert.Alert;
+import rimeward.core.Stepped;
+import rimeward.port.Courier;
+import rimeward.port.Outbox;
+import rimeward.site.Messaging;
+import rimeward.site.Site;
+
+/**
+ * Passes on to a broker what the audience hears, where the settings name one; without one no thread is begun and no library loaded. It
+ * carries no alert itself: they go by the outbox, and it only says that there is something in it.
+ */
+final class Messenger implements Audience, Courier, AutoCloseable {
+    private final Audience audience;
+    private volatile @Nullable MqttCourier courier;
+    private volatile boolean missing;
+
+    Messenger(Audience audience) {
+        this.audience = audience;
+    }
+
+    /** @param nanoTime monotonic time, ns */
+    void begin(Site site, Outbox outbox, LongSupplier nanoTime) {
+        if (!(site.messaging() instanceof Messaging.Mqtt mqtt)) {
+            return;
+        }
+        try {
+            courier = MqttCourier.start(site, mqtt, new BareTree(site, mqtt.domain()), outbox, nanoTime);
+        } catch (RuntimeException | LinkageError e) {
+            missing = true;
+            audience.says("messages cannot be sent, and control goes on without them: " + e);
+        }
+    }
+
+    @Override
+    public void says(String line) {
+        audience.says(line);
+    }
+
+    @Override
+    public void decided(Stepped stepped) {
+        audience.decided(stepped);
+        MqttCourier begun = courier;
+        if (begun != null) {
+            begun.decided(stepped);
+        }
+    }
+
+    @Override
+    public void told(Alert alert) {
+        audience.told(alert);
+        MqttCourier begun = courier;
+        if (begun != null) {
+            begun.news();
+        }
+    }
+
+    /** Nothing: the record tells each, once it is safe. */
+    @Override
+    public void tell(Alert alert) {}
+
+    @Override
+    public boolean isFailing() {
+        MqttCourier begun = courier;
+        return missing || (begun != null && begun.isFailing());
+    }
+
+    @Override
+    public void close() {
+        MqttCourier begun = courier;
+        if (begun != null) {
+            begun.close();
+        }
+    }
+}
