@@ -29,11 +29,13 @@ record MapRules(String root, MapTable ours, MapTable doors) {
             "java.lang.annotation",
             "java.lang.invoke",
             "java.lang.runtime",
+            "java.nio",
             "java.nio.charset",
             "java.time",
             "java.util",
             "java.util.function",
             "java.util.random",
+            "java.util.regex",
             "java.util.stream",
             "org.jspecify.annotations");
 

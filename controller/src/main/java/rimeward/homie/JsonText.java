@@ -1,0 +1,75 @@
+package rimeward.homie;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Map;
+
+/** Writes JSON (RFC 8259) in one line, members in the order given. */
+final class JsonText {
+    private JsonText() {}
+
+    /**
+     * What it stands for.
+     *
+     * @param value a map (its keys are names), a collection, a text, a number (finite) or a boolean
+     * @throws IllegalArgumentException if it is something else
+     */
+    static String of(Object value) {
+        StringBuilder out = new StringBuilder();
+        write(out, value);
+        return out.toString();
+    }
+
+    private static void write(StringBuilder out, Object value) {
+        if (value instanceof Map<?, ?> map) {
+            object(out, map);
+        } else if (value instanceof Collection<?> list) {
+            array(out, list);
+        } else if (value instanceof CharSequence text) {
+            string(out, text);
+        } else if (value instanceof Boolean || value instanceof Long || value instanceof Integer) {
+            out.append(value);
+        } else if (value instanceof Double number && Double.isFinite(number)) {
+            out.append(Decimal.of(number, 3));
+        } else {
+            throw new IllegalArgumentException("JSON has no " + value);
+        }
+    }
+
+    private static void object(StringBuilder out, Map<?, ?> map) {
+        String mark = "{";
+        for (Map.Entry<?, ?> member : map.entrySet()) {
+            out.append(mark);
+            string(out, String.valueOf(member.getKey()));
+            out.append(':');
+            write(out, member.getValue());
+            mark = ",";
+        }
+        out.append(map.isEmpty() ? "{}" : "}");
+    }
+
+    private static void array(StringBuilder out, Collection<?> list) {
+        String mark = "[";
+        for (Object each : list) {
+            out.append(mark);
+            write(out, each);
+            mark = ",";
+        }
+        out.append(list.isEmpty() ? "[]" : "]");
+    }
+
+    private static void string(StringBuilder out, CharSequence text) {
+        out.append('"');
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c == '"' || c == '\\') {
+                out.append('\\').append(c);
+            } else if (c < ' ') {
+                out.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
+            } else {
+                out.append(c);
+            }
+        }
+        out.append('"');
+    }
+}

@@ -1,0 +1,18 @@
+package rimeward.homie;
+
+/** What the tree shows beside decisions. Belongs to the device, and so to its thread. */
+final class Told {
+    final String version;
+    Wellbeing wellbeing = Wellbeing.WELL;
+    int standing;
+    String newestAlert = "";
+    String answer = "nothing was asked since the service started";
+    String acknowledged = "";
+    String forecast = "{}";
+    long refused;
+
+    /** @param version the program's */
+    Told(String version) {
+        this.version = version;
+    }
+}
