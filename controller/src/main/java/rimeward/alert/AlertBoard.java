@@ -15,7 +15,7 @@ public final class AlertBoard {
 
     private static final Door[] DOORS = Door.values(); // once: values() copies
 
-    private final Site site;
+    private Site site;
     private final List<Slot> sensors = new ArrayList<>();
     private final List<Slot> weak = new ArrayList<>();
     private final List<Slot> stuck = new ArrayList<>();
@@ -70,6 +70,11 @@ public final class AlertBoard {
                     .filter(s -> s.kind() == slot.kind && s.subject().equals(slot.subject))
                     .forEach(slot::resume);
         }
+    }
+
+    /** The same place with other limits, from the next outcome on. */
+    public void nowAt(Site other) {
+        site = other;
     }
 
     /** What must survive a restart. */

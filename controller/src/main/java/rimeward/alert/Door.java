@@ -18,6 +18,7 @@ public enum Door {
     KEEP(
             "saved state",
             "What control knows cannot be kept, and a restart would forget it; control goes on. Look at the log."),
+    ORDERS("orders", "What you ask for may not be heard; control goes on without. Look at the log."),
     COURIER("messages", "Alerts may not reach you. Look at the log; if it stays, switch the controller off and on.");
 
     private final String subject;

@@ -5,6 +5,7 @@ import rimeward.alert.Alert;
 import rimeward.assembly.Audience;
 import rimeward.core.Stepped;
 import rimeward.core.judgement.Inside;
+import rimeward.core.order.Answer;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -36,6 +37,11 @@ final class Log implements Audience {
                     : "unknown";
             print("coldest bench " + coldest + ", on: " + site.inWords(now));
         }
+    }
+
+    @Override
+    public void answered(Answer answer) {
+        print((answer.taken() ? "order taken, " : "order refused, ") + answer.order() + ": " + answer.text());
     }
 
     @Override

@@ -6,6 +6,7 @@ import rimeward.adapter.mqtt.BareTree;
 import rimeward.adapter.mqtt.MqttCourier;
 import rimeward.alert.Alert;
 import rimeward.core.Stepped;
+import rimeward.core.order.Answer;
 import rimeward.port.Courier;
 import rimeward.port.Outbox;
 import rimeward.site.Messaging;
@@ -49,6 +50,11 @@ final class Messenger implements Audience, Courier, AutoCloseable {
         if (begun != null) {
             begun.decided(stepped);
         }
+    }
+
+    @Override
+    public void answered(Answer answer) {
+        audience.answered(answer);
     }
 
     @Override

@@ -9,9 +9,13 @@ import java.util.function.LongSupplier;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
 import rimeward.core.decision.ControlLaw;
+import rimeward.core.order.FloorOrder;
+import rimeward.core.order.Standing;
+import rimeward.port.Orders;
 import rimeward.record.DamagedState;
 import rimeward.record.SavedState;
 import rimeward.service.ControlLoop;
+import rimeward.service.Grower;
 import rimeward.service.Restart;
 import rimeward.service.StateKeeper;
 import rimeward.service.Surroundings;
@@ -30,6 +34,7 @@ public final class Service {
     private final Path file;
     private final Surroundings around;
     private final Messenger audience;
+    private final Orders orders;
     private final LongSupplier nanoTime;
     private final ControlCycle control;
     private final AlertBoard board;
@@ -41,10 +46,23 @@ public final class Service {
      */
     public Service(
             Site site, ControlLaw law, Path data, Surroundings around, Audience audience, LongSupplier nanoTime) {
+        this(site, law, data, around, Orders.none(), audience, nanoTime);
+    }
+
+    /** @param orders what the grower asks for meanwhile */
+    public Service(
+            Site site,
+            ControlLaw law,
+            Path data,
+            Surroundings around,
+            Orders orders,
+            Audience audience,
+            LongSupplier nanoTime) {
         this.site = site;
         this.law = law;
         file = data.resolve(RECORD);
         this.around = around;
+        this.orders = orders;
         this.audience = new Messenger(audience);
         this.nanoTime = nanoTime;
         control = new ControlCycle(site, law);
@@ -67,6 +85,7 @@ public final class Service {
             Optional<SavedState> saved = recording.stateAtStart().flatMap(this::parsed);
             Restart from = saved.map(this::resumed).orElseGet(() -> new Restart(control.start(), 0));
             double outageS = saved.map(SavedState::lastOutageS).orElse(0.0);
+            Standing standing = saved.map(this::standing).orElse(Standing.NONE);
             StateKeeper keeper = StateKeeper.of(site, law, around.boot(), outageS, recording);
             new ControlLoop(
                             site,
@@ -78,7 +97,8 @@ public final class Service {
                             around.relays(),
                             recording,
                             keeper,
-                            audience)
+                            audience,
+                            new Grower(orders, audience::answered, standing))
                     .run(from.state());
         } finally {
             around.letGo();
@@ -92,6 +112,19 @@ public final class Service {
             audience.says("starts fresh. " + e.getMessage());
             return Optional.empty();
         }
+    }
+
+    private Standing standing(SavedState saved) {
+        Standing standing = Restart.standing(saved, site);
+        if (standing.floor() instanceof FloorOrder.Asked asked) {
+            audience.says("holds the floor that was asked for, " + asked.floorC() + " °C, and not the settings' "
+                    + site.floorC() + " °C");
+        } else if (saved.standing().floor() instanceof FloorOrder.Asked asked) {
+            audience.says("the floor that was asked for, " + asked.floorC()
+                    + " °C, falls with the settings it was asked against: they have changed, and their " + site.floorC()
+                    + " °C holds. Ask again if it should be another");
+        }
+        return standing;
     }
 
     private Restart resumed(SavedState saved) {

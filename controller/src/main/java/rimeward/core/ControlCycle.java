@@ -57,6 +57,11 @@ public final class ControlCycle implements ControlStep {
     }
 
     @Override
+    public ControlStep at(Site other) {
+        return new ControlCycle(other, law);
+    }
+
+    @Override
     public Stepped step(ControlState before, Frame frame, Outlook outlook) {
         double dtS = before.pulse().sinceS(frame.tick());
         double outageS = before.pulse().outageS(frame.tick());
@@ -65,7 +70,8 @@ public final class ControlCycle implements ControlStep {
         Judgement judgement = judged.judgement();
         RelaySet closed = was.guard().closed();
         double watchedS = outageS > 0 ? 0 : dtS; // what machines did without a controller says nothing of its commands
-        Watched watched = watch.watch(was.watch(), judgement, frame.senses().powersW(), closed, tunnel, watchedS);
+        RelaySet down = was.guard().standDowns().machines();
+        Watched watched = watch.watch(was.watch(), judgement, frame.senses().powersW(), closed, down, tunnel, watchedS);
         Situation situation = new Situation(site, dtS, judgement, outlook, tunnel, closed, watched.deliveries());
         Optional<Decision> decided = decide(situation, was.law());
         boolean failed = decided.isEmpty();
@@ -79,8 +85,8 @@ public final class ControlCycle implements ControlStep {
                 tunnel,
                 outsideC(judgement, outlook, assumedOutsideC),
                 dtS);
-        Outcome outcome =
-                new Outcome(frame, outageS, judgement, watched.deliveries(), outlook, decision, failed, guarded);
+        Outcome outcome = new Outcome(
+                frame, outageS, judgement, watched.deliveries(), outlook, decision, failed, guarded, site.floorC());
         ControlState next = new ControlState(
                 before.pulse().after(frame.tick()),
                 judged.next(),

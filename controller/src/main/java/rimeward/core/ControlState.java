@@ -3,7 +3,9 @@ package rimeward.core;
 import rimeward.core.decision.ControlLaw;
 import rimeward.core.decision.LawState;
 import rimeward.core.guard.GuardState;
+import rimeward.core.guard.StandDowns;
 import rimeward.core.judgement.JudgeState;
+import rimeward.core.reading.Tick;
 import rimeward.core.watch.WatchState;
 import rimeward.site.Site;
 
@@ -25,6 +27,18 @@ public record ControlState(
                 law.start(site),
                 GuardState.start(site),
                 assumedOutsideC);
+    }
+
+    /**
+     * With a machine standing down for service.
+     *
+     * @param forS from this tick on, s; 0 brings it back
+     */
+    public ControlState withStandDown(int machine, double forS, Tick now) {
+        double fromLastTickS = forS > 0 ? forS + pulse.sinceS(now) : 0; // the step that comes takes that time off again
+        StandDowns others =
+                guard.standDowns().with(machine, fromLastTickS, guard.clocks().size());
+        return new ControlState(pulse, judge, watch, law, guard.with(others), assumedOutsideC);
     }
 
     /**

@@ -12,6 +12,7 @@ import rimeward.core.watch.Deliveries;
  *
  * @param outageS how long there was no controller before this tick, s; 0 where there was one
  * @param lawFailed whether the law threw or answered nonsense, so that the guard holds the floor alone
+ * @param floorC the floor that was held, °C: the settings', or what the grower asked for since
  */
 public record Outcome(
         Frame frame,
@@ -21,4 +22,5 @@ public record Outcome(
         Outlook outlook,
         Decision decision,
         boolean lawFailed,
-        Guarded guarded) {}
+        Guarded guarded,
+        double floorC) {}

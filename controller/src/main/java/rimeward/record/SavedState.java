@@ -5,6 +5,7 @@ import rimeward.alert.AlertSlot;
 import rimeward.core.Pulse;
 import rimeward.core.guard.GuardState;
 import rimeward.core.judgement.BenchHabit;
+import rimeward.core.order.Standing;
 import rimeward.core.reading.WallTime;
 import rimeward.core.watch.Failures;
 
@@ -24,6 +25,7 @@ import rimeward.core.watch.Failures;
  * @param assumedOutsideC outside temperature to assume when none is seen, °C
  * @param lastOutageS how long the last power cut lasted, s; 0 before the first
  * @param alerts every slot of the alert board that is raised or about to change
+ * @param standing what the grower ordered
  */
 public record SavedState(
         String boot,
@@ -37,7 +39,38 @@ public record SavedState(
         String lawMemory,
         double assumedOutsideC,
         double lastOutageS,
-        List<AlertSlot> alerts) {
+        List<AlertSlot> alerts,
+        Standing standing) {
+    /** With nothing ordered. */
+    public SavedState(
+            String boot,
+            WallTime wall,
+            Pulse pulse,
+            List<String> machines,
+            GuardState guard,
+            Failures failures,
+            List<BenchHabit> habits,
+            String law,
+            String lawMemory,
+            double assumedOutsideC,
+            double lastOutageS,
+            List<AlertSlot> alerts) {
+        this(
+                boot,
+                wall,
+                pulse,
+                machines,
+                guard,
+                failures,
+                habits,
+                law,
+                lawMemory,
+                assumedOutsideC,
+                lastOutageS,
+                alerts,
+                Standing.NONE);
+    }
+
     public SavedState {
         machines = List.copyOf(machines);
         habits = List.copyOf(habits);

@@ -11,7 +11,12 @@ import rimeward.alert.AlertSlot;
 import rimeward.core.Pulse;
 import rimeward.core.guard.GuardState;
 import rimeward.core.guard.MachineClock;
+import rimeward.core.guard.StandDowns;
 import rimeward.core.judgement.BenchHabit;
+import rimeward.core.order.FloorOrder;
+import rimeward.core.order.HandedForecast;
+import rimeward.core.order.Standing;
+import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.WallTime;
 import rimeward.core.watch.Failures;
 import rimeward.site.RelaySet;
@@ -52,6 +57,7 @@ final class StateText {
                 guard.dryerRestLeftS(),
                 guard.sinceAnyStartS(),
                 guard.blindPhaseS());
+        standDowns(text, guard.standDowns(), state.machines());
         failures(text, state.failures(), state.machines());
         for (BenchHabit habit : state.habits()) {
             line(text, "habit", habit.sensor(), habit.usualK());
@@ -59,10 +65,36 @@ final class StateText {
         line(text, "law", state.law(), state.lawMemory());
         line(text, "outside", state.assumedOutsideC());
         line(text, "outage", state.lastOutageS());
+        standing(text, state.standing());
         for (AlertSlot slot : state.alerts()) {
             line(text, "alert", slot.kind(), slot.subject(), slot.raised(), slot.lastedS());
         }
         return text + SUM + sum(text.toString()) + "\n";
+    }
+
+    private static void standDowns(StringBuilder text, StandDowns standDowns, List<String> machines) {
+        for (int i = 0; i < machines.size(); i++) {
+            if (standDowns.machines().has(i)) {
+                line(text, "stands-down", machines.get(i), standDowns.leftS(i));
+            }
+        }
+    }
+
+    private static void standing(StringBuilder text, Standing standing) {
+        if (standing.floor() instanceof FloorOrder.Asked asked) {
+            line(text, "floor", asked.floorC(), asked.settings());
+        }
+        if (standing.forecast() instanceof HandedForecast.Night handed) {
+            Outlook.Night night = handed.night();
+            line(
+                    text,
+                    "forecast",
+                    night.night(),
+                    night.lowestOutsideC(),
+                    night.spreadK(),
+                    night.endsInS(),
+                    handed.takenMs());
+        }
     }
 
     private static void failures(StringBuilder text, Failures failures, List<String> machines) {
@@ -132,11 +164,13 @@ final class StateText {
                 clocks.add(new MachineClock(number(machine[2]), number(machine[3])));
             }
             String[] guard = parts("guard");
+            StandDowns standDowns = standDowns(machines);
             Failures failures = failures(machines);
             List<BenchHabit> habits = habits();
             String[] law = rest("law").split(" ", 2);
             double outsideC = number(rest("outside"));
             double outageS = number(rest("outage"));
+            Standing standing = new Standing(floor(), forecast());
             return new SavedState(
                     boot,
                     new WallTime(Long.parseLong(wall[0]), flag(wall[1])),
@@ -150,14 +184,43 @@ final class StateText {
                             flag(guard[2]),
                             number(guard[3]),
                             number(guard[4]),
-                            number(guard[5])),
+                            number(guard[5]),
+                            standDowns),
                     failures,
                     habits,
                     law[0],
                     law[1],
                     outsideC,
                     outageS,
-                    alerts());
+                    alerts(),
+                    standing);
+        }
+
+        private StandDowns standDowns(List<String> machines) {
+            StandDowns found = StandDowns.NONE;
+            while (at("stands-down")) {
+                String[] machine = parts("stands-down");
+                found = found.with(machines.indexOf(machine[0]), number(machine[1]), machines.size());
+            }
+            return found;
+        }
+
+        private FloorOrder floor() {
+            if (!at("floor")) {
+                return FloorOrder.AS_IN_SETTINGS;
+            }
+            String[] floor = parts("floor");
+            return new FloorOrder.Asked(number(floor[0]), Long.parseLong(floor[1]));
+        }
+
+        private HandedForecast forecast() {
+            if (!at("forecast")) {
+                return HandedForecast.NONE;
+            }
+            String[] part = parts("forecast");
+            Outlook.Night night =
+                    new Outlook.Night(Long.parseLong(part[0]), number(part[1]), number(part[2]), number(part[3]));
+            return new HandedForecast.Night(night, Long.parseLong(part[4]));
         }
 
         private Failures failures(List<String> machines) {

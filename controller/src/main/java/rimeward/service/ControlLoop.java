@@ -9,6 +9,7 @@ import rimeward.alert.Troubles;
 import rimeward.core.ControlState;
 import rimeward.core.ControlStep;
 import rimeward.core.Stepped;
+import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Tick;
 import rimeward.port.Courier;
@@ -20,17 +21,18 @@ import rimeward.port.Ticker;
 import rimeward.site.Site;
 
 /**
- * One thread runs this, and nothing else touches its state. Each tick: wait, latch everything once, step, switch, record,
+ * One thread runs this, and nothing else touches its state. Each tick: wait, latch everything once, obey, step, switch, record,
  * tell. It cannot see whether the doors lead to a tunnel or to a simulation.
  */
 public final class ControlLoop {
-    private final ControlStep control;
     private final AlertBoard board;
+    private final OrderDesk desk;
     private final Ticker ticker;
     private final Doors doors;
     private final StateKeeper keeper;
     private final Troubles troubles;
 
+    /** Without anybody who asks for anything. */
     public ControlLoop(
             Site site,
             ControlStep control,
@@ -42,11 +44,27 @@ public final class ControlLoop {
             Journal journal,
             StateKeeper keeper,
             Courier courier) {
-        this.control = control;
+        this(site, control, board, ticker, sensors, forecasts, relays, journal, keeper, courier, Grower.silent());
+    }
+
+    /** @param site as the settings have it; a floor that was asked for since stands with the grower */
+    public ControlLoop(
+            Site site,
+            ControlStep control,
+            AlertBoard board,
+            Ticker ticker,
+            Sensors sensors,
+            ForecastSource forecasts,
+            Relays relays,
+            Journal journal,
+            StateKeeper keeper,
+            Courier courier,
+            Grower grower) {
         this.board = board;
         this.ticker = ticker;
         this.keeper = keeper;
-        doors = new Doors(site, sensors, forecasts, relays, journal, courier);
+        doors = new Doors(site, sensors, forecasts, relays, journal, courier, grower);
+        desk = new OrderDesk(site, control, board, doors, grower.standing());
         troubles = new Own();
     }
 
@@ -75,7 +93,7 @@ public final class ControlLoop {
 
     /** Runs until there are no more ticks. */
     public void run() {
-        run(control.start());
+        run(desk.control().start());
     }
 
     /** The same from a state that was saved. What goes wrong behind a door is survived; what goes wrong in control is thrown. */
@@ -83,11 +101,14 @@ public final class ControlLoop {
         ControlState state = from;
         for (Optional<Tick> tick = ticker.next(); tick.isPresent(); tick = ticker.next()) {
             Frame frame = new Frame(tick.get(), doors.latch());
-            Stepped stepped = control.step(state, frame, doors.forecast(tick.get()));
+            boolean ordered = desk.isAsked();
+            ControlState asked = ordered ? desk.obey(state, tick.get()) : state;
+            Outlook outlook = desk.outlook(doors.forecast(tick.get()), tick.get());
+            Stepped stepped = desk.control().step(asked, frame, outlook);
             doors.close(stepped.outcome().guarded().closed());
             List<Alert> alerts = board.after(stepped.outcome(), troubles);
             doors.record(stepped, alerts);
-            doors.keep(() -> keeper.after(stepped, board, !alerts.isEmpty()));
+            doors.keep(() -> keeper.after(stepped, board, desk.standing(), ordered || !alerts.isEmpty()));
             doors.tell(alerts);
             state = stepped.next();
         }

@@ -9,6 +9,8 @@ import org.slf4j.LoggerFactory;
 import rimeward.alert.Alert;
 import rimeward.alert.Door;
 import rimeward.core.Stepped;
+import rimeward.core.order.Answer;
+import rimeward.core.order.Order;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Reading;
 import rimeward.core.reading.Senses;
@@ -35,15 +37,24 @@ final class Doors {
     private final Relays relays;
     private final Journal journal;
     private final Courier courier;
+    private final Grower grower;
     private final Senses nothing;
     private final Set<Door> failing = EnumSet.noneOf(Door.class);
 
-    Doors(Site site, Sensors sensors, ForecastSource forecasts, Relays relays, Journal journal, Courier courier) {
+    Doors(
+            Site site,
+            Sensors sensors,
+            ForecastSource forecasts,
+            Relays relays,
+            Journal journal,
+            Courier courier,
+            Grower grower) {
         this.sensors = sensors;
         this.forecasts = forecasts;
         this.relays = relays;
         this.journal = journal;
         this.courier = courier;
+        this.grower = grower;
         nothing = new Senses(
                 Collections.nCopies(site.sensors().size(), new SensorReading(Reading.NO_ANSWER, Reading.NO_ANSWER)),
                 Collections.nCopies(site.machines().size(), Reading.NO_ANSWER),
@@ -71,6 +82,32 @@ final class Doors {
             fails(Door.FORECAST, e);
             return Outlook.NONE;
         }
+    }
+
+    /** Whether the forecast source will look for a new one. */
+    boolean askForecastAnew() {
+        try {
+            return forecasts.askAnew();
+        } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
+            fails(Door.FORECAST, e);
+            return false;
+        }
+    }
+
+    /** What the grower asks for, mostly nothing. */
+    List<Order> orders() {
+        try {
+            List<Order> taken = List.copyOf(grower.orders().take());
+            works(Door.ORDERS);
+            return taken;
+        } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError e) {
+            fails(Door.ORDERS, e);
+            return List.of();
+        }
+    }
+
+    void answer(Answer answer) {
+        pass(Door.ORDERS, () -> grower.answers().accept(answer));
     }
 
     void close(RelaySet set) {
@@ -122,7 +159,7 @@ final class Doors {
             case RELAYS -> relays.isFailing();
             case JOURNAL -> journal.isFailing();
             case COURIER -> courier.isFailing();
-            case SENSORS, FORECAST, KEEP -> false;
+            case SENSORS, FORECAST, KEEP, ORDERS -> false;
         };
     }
 

@@ -1,8 +1,14 @@
 package rimeward.service;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.util.zip.CRC32;
 import rimeward.core.ControlState;
+import rimeward.core.order.FloorOrder;
+import rimeward.core.order.Standing;
 import rimeward.core.reading.WallTime;
 import rimeward.record.SavedState;
+import rimeward.site.Site;
 
 /**
  * Where control takes up again: its state, and the monotonic time it counts on from.
@@ -10,6 +16,24 @@ import rimeward.record.SavedState;
  * @param elapsedMs monotonic time of the first tick, ms
  */
 public record Restart(ControlState state, long elapsedMs) {
+    /** What the settings say of floor and plants, as a fingerprint: a floor that was asked for holds only against the same. */
+    static long floorMark(Site settings) {
+        CRC32 sum = new CRC32();
+        sum.update((settings.floorC() + " " + settings.plants()).getBytes(UTF_8));
+        return sum.getValue();
+    }
+
+    /** What was ordered before, as far as it still stands; a floor falls with the settings that it was asked against. */
+    public static Standing standing(SavedState saved, Site settings) {
+        return saved.standing().floor() instanceof FloorOrder.Asked asked && !stands(asked, settings)
+                ? saved.standing().withFloor(FloorOrder.AS_IN_SETTINGS)
+                : saved.standing();
+    }
+
+    private static boolean stands(FloorOrder.Asked asked, Site settings) {
+        return asked.settings() == floorMark(settings) && settings.takesFloor(asked.floorC());
+    }
+
     /** How long nobody was there, ms: by the wall clock where both ends are trusted, else nothing, so that rests begin anew. */
     public static long outageMs(SavedState saved, WallTime now) {
         boolean trusted = saved.wall().trusted() && now.trusted();

@@ -6,7 +6,9 @@ import rimeward.core.ControlState;
 import rimeward.core.ControlStep;
 import rimeward.core.Stepped;
 import rimeward.core.decision.ControlLaw;
+import rimeward.core.guard.StandDowns;
 import rimeward.core.judgement.JudgeState;
+import rimeward.core.order.Standing;
 import rimeward.core.watch.WatchState;
 import rimeward.port.Keep;
 import rimeward.record.SavedState;
@@ -48,8 +50,8 @@ public final class StateKeeper {
         return new StateKeeper(new Output(site, law, boot, keep), lastOutageS);
     }
 
-    /** After a tick. */
-    void after(Stepped stepped, AlertBoard board, boolean told) {
+    /** After a tick, at which perhaps something was told or ordered. */
+    void after(Stepped stepped, AlertBoard board, Standing standing, boolean told) {
         if (output == null) {
             return;
         }
@@ -60,11 +62,11 @@ public final class StateKeeper {
         if (told || !nowClosed.equals(closed) || nowMs - keptMs >= EVERY_MS) {
             closed = nowClosed;
             keptMs = nowMs;
-            output.keep().keep(state(output, stepped, board));
+            output.keep().keep(state(output, stepped, board, standing));
         }
     }
 
-    private SavedState state(Output to, Stepped stepped, AlertBoard board) {
+    private SavedState state(Output to, Stepped stepped, AlertBoard board, Standing standing) {
         ControlState next = stepped.next();
         return new SavedState(
                 to.boot(),
@@ -78,7 +80,19 @@ public final class StateKeeper {
                 to.law().remembered(next.law()),
                 next.assumedOutsideC(),
                 lastOutageS,
-                board.saved());
+                board.saved(),
+                standing);
+    }
+
+    /** Other settings are no reason to start a machine that somebody works on. */
+    private static StandDowns standDowns(SavedState saved, Site site) {
+        StandDowns found = StandDowns.NONE;
+        for (int i = 0; i < site.machines().size(); i++) {
+            int before = saved.machines().indexOf(site.machines().get(i).id());
+            double leftS = before < 0 ? 0 : saved.guard().standDowns().leftS(before);
+            found = leftS > 0 ? found.with(i, leftS, site.machines().size()) : found;
+        }
+        return found;
     }
 
     /** Control as it stood, every relay having fallen open since; afresh where the machines are other ones. */
@@ -90,7 +104,7 @@ public final class StateKeeper {
                 JudgeState.resume(site, saved.habits()),
                 sameMachines ? WatchState.resume(site, saved.failures()) : fresh.watch(),
                 saved.law().equals(law.name()) ? law.resume(site, saved.lawMemory()) : fresh.law(),
-                sameMachines ? saved.guard().withAllOpen() : fresh.guard(),
+                sameMachines ? saved.guard().withAllOpen() : fresh.guard().with(standDowns(saved, site)),
                 saved.assumedOutsideC());
     }
 }

@@ -14,7 +14,7 @@ import java.util.Set;
  * @param zone the clock that nights and tariff go by
  * @param door whether and how the controller sees an open door
  * @param messaging how messages reach the grower
- * @param floorC the lowest temperature any plant may meet, °C: the highest of the plants' own minimums
+ * @param floorC the lowest temperature any plant may meet, °C: the highest of the plants' own minimums, or more if the grower asks for it
  */
 public record Site(
         String id,
@@ -140,11 +140,11 @@ public record Site(
         Check.that(machines.size() <= RelaySet.MOST, "more than " + RelaySet.MOST + " relays");
         unique("sensor", sensors.stream().map(Sensor::id).toList());
         unique("machine", machines.stream().map(Machine::id).toList());
-        Check.that(floorC == highestMinimumC(plants), "the floor is derived, not given");
-        double onC = floorC + targets.guardMarginK() + targets.differentialK();
+        Check.within("floorC", floorC, highestMinimumC(plants), Plant.HIGHEST_MINIMUM_C);
         Check.that(
-                onC + 1 <= targets.hotC(),
-                "the floor band ends at " + onC + " °C, less than 1 K below hotC = " + targets.hotC());
+                targets.leavesRoomAbove(floorC),
+                "the floor band ends at " + targets.bandEndC(floorC) + " °C, less than " + (int) Targets.HOT_CLEAR_K
+                        + " K below hotC = " + targets.hotC());
         double fanW = drying instanceof Drying.Dryer dryer ? dryer.fanW() : 0; // runs on while a heater stage starts
         for (Machine machine : machines) {
             double aloneW = machine.ratedW() + (machine.role() == Role.HEATER_STAGE ? fanW : 0);
@@ -153,6 +153,29 @@ public record Site(
                     machine.id() + " alone draws " + aloneW + " W; the circuit carries " + circuit.limitW()
                             + " W for hours on end");
         }
+    }
+
+    /** The same place with another floor, which {@link #takesFloor} must allow. */
+    public Site withFloor(double otherC) {
+        return new Site(
+                id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door,
+                messaging, machines, otherC);
+    }
+
+    /** Whether this may be the floor: no plant gets colder than it bears, and the hot limit keeps clear of the band, °C. */
+    public boolean takesFloor(double otherC) {
+        return otherC >= lowestFloorC() && otherC <= Plant.HIGHEST_MINIMUM_C && targets.leavesRoomAbove(otherC);
+    }
+
+    /** The lowest floor that the plants bear, °C. */
+    public double lowestFloorC() {
+        return highestMinimumC(plants);
+    }
+
+    /** The highest floor that may be asked for, °C. */
+    public double highestFloorC() {
+        double belowHotC = targets.hotC() - targets.bandEndC(0) - Targets.HOT_CLEAR_K;
+        return StrictMath.max(lowestFloorC(), StrictMath.min(Plant.HIGHEST_MINIMUM_C, belowHotC));
     }
 
     /** The machines' ids, in their order. */

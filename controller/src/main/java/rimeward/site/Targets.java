@@ -29,6 +29,19 @@ public record Targets(
         Check.within("filmDewSpreadK", filmDewSpreadK, -20, 10);
     }
 
+    /** The hot limit lies at least so far above the floor band, K, or the two would fight. Own choice. */
+    public static final double HOT_CLEAR_K = 1;
+
+    /** Where heat is no longer needed, with this floor, °C. */
+    public double bandEndC(double floorC) {
+        return floorC + guardMarginK + differentialK;
+    }
+
+    /** Whether the hot limit leaves the band above this floor room. */
+    public boolean leavesRoomAbove(double floorC) {
+        return bandEndC(floorC) + HOT_CLEAR_K <= hotC;
+    }
+
     /** Dryer on at or above this relative humidity, %. */
     public double dryOnPercent() {
         return rhPercent + rhDifferentialPercent / 2;

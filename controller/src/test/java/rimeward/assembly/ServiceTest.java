@@ -18,6 +18,7 @@ import rimeward.alert.Alert;
 import rimeward.alert.AlertKind;
 import rimeward.core.Stepped;
 import rimeward.core.decision.DutyLaw;
+import rimeward.core.order.Answer;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Tick;
@@ -40,6 +41,7 @@ class ServiceTest {
 
     private final Frames frames = Frames.steady(4.6, 60);
     private final List<String> done = Collections.synchronizedList(new ArrayList<>());
+    private final List<Answer> answers = Collections.synchronizedList(new ArrayList<>());
     private final List<Alert> told = Collections.synchronizedList(new ArrayList<>());
     private Path data = Path.of("");
     private boolean brokenClock;
@@ -149,6 +151,11 @@ class ServiceTest {
         @Override
         public void decided(Stepped stepped) {
             done.add("decided");
+        }
+
+        @Override
+        public void answered(Answer answer) {
+            answers.add(answer);
         }
 
         @Override

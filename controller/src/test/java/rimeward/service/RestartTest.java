@@ -154,6 +154,11 @@ class RestartTest {
             }
 
             @Override
+            public ControlStep at(Site other) {
+                return this;
+            }
+
+            @Override
             public Stepped step(ControlState was, Frame frame, Outlook outlook) {
                 throw new IllegalStateException("a bug");
             }

@@ -90,7 +90,7 @@ public final class SiteSettings {
         List<Plant> plants = new ArrayList<>();
         for (TableReader table : top.someTables("plant", "the floor is the highest of the plants' minimums")) {
             String name = table.get("name", Kinds.text());
-            double minimumC = table.celsius("minimum", -10, 20);
+            double minimumC = table.celsius("minimum", -10, Plant.HIGHEST_MINIMUM_C);
             table.whenSound(() -> new Plant(name, minimumC)).ifPresent(plants::add);
         }
         return plants.isEmpty() ? Optional.empty() : Optional.of(plants);
@@ -119,14 +119,14 @@ public final class SiteSettings {
     private static void hotAboveFloorBand(TableReader table, List<Plant> plants, Targets targets) {
         Plant tenderest =
                 plants.stream().max(Comparator.comparingDouble(Plant::minimumC)).orElseThrow();
-        double bandEndC = tenderest.minimumC() + targets.guardMarginK() + targets.differentialK();
-        if (bandEndC + 1 > targets.hotC()) {
+        double bandEndC = targets.bandEndC(tenderest.minimumC());
+        if (!targets.leavesRoomAbove(tenderest.minimumC())) {
             table.fault(
                     table.has("hot_F") ? "hot_F" : "hot_C",
                     "leaves no room above the floor band: floor " + Shown.number(tenderest.minimumC()) + " °C ("
                             + tenderest.name() + ") + guard_margin_K + differential_K ends at "
                             + Shown.number(bandEndC) + " °C",
-                    "raise it to at least " + Shown.number(bandEndC + 1) + " °C, or lower the band");
+                    "raise it to at least " + Shown.number(bandEndC + Targets.HOT_CLEAR_K) + " °C, or lower the band");
         }
     }
 

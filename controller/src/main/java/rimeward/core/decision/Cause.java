@@ -43,6 +43,7 @@ public enum Cause {
     START_IN_HAND("it runs on until it could start again: %.0f s since its last start; the next may come after %.0f s"),
     STAGGER("another machine started %.0f s ago; the next may follow after %.0f s"),
     TOO_COLD_FOR_DRYER("the air, %.1f °C, was below the dryer's %.1f °C and has not warmed clear of it"),
+    STANDS_DOWN("it stands down for service for %.0f min more"),
     TANK_FULL("the tank is full"),
     DRYER_BLIND("no inside temperature is known, so the dryer's cold limit cannot be kept"),
     DRYER_RESTS("the dryer was asked for an hour and did not dry; it has rested %.0f of %.0f minutes"),

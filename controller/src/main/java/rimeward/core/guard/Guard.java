@@ -19,6 +19,10 @@ import rimeward.site.Site;
  *
  * <p>The rules run from weak to strong, so that a later one may undo an earlier: the machines' own comfort, the dryer's
  * lock-outs, the hot limit, the floor and the no-gap rule, the circuit. What a rule did stands beside it as a reason.
+ *
+ * <p>One thing goes before all of them: a machine that stands down for service stays open, though the plants freeze, because
+ * somebody's hands may be inside it. The others go on as if it had failed: they take the warm duty in the same tick. So the floor and
+ * the no-gap rule hold only as far as the machines do that are left.
  */
 public final class Guard {
     /** The hot limit and the dryer's cold lock-out let go this far on the safe side, K. Common practice, no source. */
@@ -62,13 +66,16 @@ public final class Guard {
             double dtS) {
         LastWord word = new LastWord(decision, site.machines().size());
         Inside inside = judgement.inside();
+        StandDowns standDowns = was.standDowns().after(dtS);
+        RelaySet down = standDowns.machines();
+        takeOut(word, standDowns);
         boolean hot = isHot(was, inside);
         boolean dryerTooCold = isTooColdForDryer(was, inside);
         double dryerRestLeftS = deliveries.dryerInVain() ? DRYER_REST_S : StrictMath.max(0, was.dryerRestLeftS() - dtS);
         double blindW = inside instanceof Inside.Unseen ? BlindCycle.neededW(site, tunnel, outsideC) : 0;
 
         if (inside instanceof Inside.Unseen) {
-            runBlind(word, deliveries.failed(), blindW, was.blindPhaseS());
+            runBlind(word, deliveries.failed().or(down), blindW, was.blindPhaseS());
         }
         comfort.apply(word, was, dtS);
         lockDryer(word, judgement, dryerTooCold, dryerRestLeftS);
@@ -80,7 +87,7 @@ public final class Guard {
             FloorBand band = FloorBand.of(site, tunnel, seen);
             needed = band.needed(was.needed());
             if (needed) {
-                hold(word, was, seen, band, deliveries);
+                hold(word, was, seen, band, deliveries, heater.minus(down));
             }
         }
         RelaySet stuck = deliveries.stuck();
@@ -97,12 +104,21 @@ public final class Guard {
                 dryerTooCold,
                 dryerRestLeftS,
                 started ? 0 : MachineClock.sum(was.sinceAnyStartS(), dtS),
-                inside instanceof Inside.Unseen ? BlindCycle.phaseS(site, was.blindPhaseS() + dtS) : 0);
+                inside instanceof Inside.Unseen ? BlindCycle.phaseS(site, was.blindPhaseS() + dtS) : 0,
+                standDowns);
         boolean dryerGives = closed.meets(dryer) && deliveries.any(dryer, Delivery.GIVING);
         Holder holder = !needed && dryerGives && wouldBeNeeded(inside, tunnel, outsideC)
                 ? Holder.DRYER
-                : holder(closed.or(stuck), inside, needed, hot);
+                : holder(closed.or(stuck), heater.minus(down), inside, needed, hot);
         return new Guarded(closed, word.overruled(), word.reasons(), holder, next);
+    }
+
+    private void takeOut(LastWord word, StandDowns standDowns) {
+        for (int i = 0; !standDowns.machines().isEmpty() && i < site.machines().size(); i++) {
+            if (standDowns.machines().has(i)) {
+                word.takeOut(i, new Reason(Cause.STANDS_DOWN, StrictMath.ceil(standDowns.leftS(i) / 60), 0));
+            }
+        }
     }
 
     /** A failed stage makes room for the dryer; but a dryer that gives nothing either is no reason not to try the stage again. */
@@ -118,16 +134,18 @@ public final class Guard {
 
     /**
      * Blind, the heater holds the duty through the pauses of its cycle too. Nobody holds it only where a machine that cannot be
-     * switched off leaves the circuit no room.
+     * switched off leaves the circuit no room, or where every stage stands down and the dryer may not run.
+     *
+     * @param stages of the heater that are in use
      */
-    private Holder holder(RelaySet running, Inside inside, boolean needed, boolean hot) {
+    private Holder holder(RelaySet running, RelaySet stages, Inside inside, boolean needed, boolean hot) {
         if (!needed) {
             return Holder.NOT_NEEDED;
         }
         if (hot) {
             return Holder.BARRED;
         }
-        if (running.meets(heater) || inside instanceof Inside.Unseen) {
+        if (running.meets(heater) || (inside instanceof Inside.Unseen && !stages.isEmpty())) {
             return Holder.HEATER;
         }
         return running.meets(dryer) ? Holder.DRYER : Holder.NOBODY;
@@ -179,9 +197,12 @@ public final class Guard {
 
     /**
      * The warm duty is needed: it has a holder in this very tick. The dryer may hold it alone only while a meter shows that
-     * it gives heat and the floor is not near: a dryer that nobody can see is never trusted with the floor.
+     * it gives heat and the floor is not near: a dryer that nobody can see is never trusted with the floor, unless it is all there is.
+     *
+     * @param stages of the heater that are in use
      */
-    private void hold(LastWord word, GuardState was, Inside.Seen seen, FloorBand band, Deliveries deliveries) {
+    private void hold(
+            LastWord word, GuardState was, Inside.Seen seen, FloorBand band, Deliveries deliveries, RelaySet stages) {
         double nearC = floorC + NEAR_SHARE * site.targets().guardMarginK();
         boolean near = (seen.coldestC() <= nearC && band.aheadC() <= seen.coldestC()) || band.aheadC() <= floorC;
         if (!deliveries.failed().isEmpty()) {
@@ -189,7 +210,7 @@ public final class Guard {
         } else if (near) {
             Reason why = new Reason(Cause.FLOOR_NEAR, seen.coldestC(), floorC);
             word.demand(heater, why);
-            if (was.closed().and(heater).equals(heater)
+            if (was.closed().and(stages).equals(stages)
                     && was.sinceAnyStartS() >= site.heater().deadTimeS()) {
                 word.demand(dryer, why); // every stage has had its time, and is not enough
             }
@@ -197,7 +218,8 @@ public final class Guard {
         boolean dryerHolds =
                 word.closed().and(was.closed()).meets(dryer) && deliveries.any(dryer, Delivery.GIVING) && !near;
         if (!dryerHolds && !word.closed().meets(heater)) {
-            word.demand(RelaySet.of(1), gapReason(band));
+            RelaySet first = RelaySet.of(Integer.lowestOneBit(stages.bits()));
+            word.demand(stages.isEmpty() ? dryer : first, gapReason(band));
         }
     }
 

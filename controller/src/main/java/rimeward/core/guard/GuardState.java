@@ -19,6 +19,7 @@ import rimeward.site.Site;
  * @param dryerRestLeftS how long the dryer still rests after running without drying, s
  * @param sinceAnyStartS since any machine started, s
  * @param blindPhaseS place in the blind duty cycle, s
+ * @param standDowns machines that stand down for service
  */
 public record GuardState(
         RelaySet closed,
@@ -28,7 +29,21 @@ public record GuardState(
         boolean dryerTooCold,
         double dryerRestLeftS,
         double sinceAnyStartS,
-        double blindPhaseS) {
+        double blindPhaseS,
+        StandDowns standDowns) {
+
+    /** With every machine in use. */
+    public GuardState(
+            RelaySet closed,
+            List<MachineClock> clocks,
+            boolean needed,
+            boolean hot,
+            boolean dryerTooCold,
+            double dryerRestLeftS,
+            double sinceAnyStartS,
+            double blindPhaseS) {
+        this(closed, clocks, needed, hot, dryerTooCold, dryerRestLeftS, sinceAnyStartS, blindPhaseS, StandDowns.NONE);
+    }
 
     /** Before the first tick, with nothing known of the past: heat may start at once, all else rests first. */
     public static GuardState start(Site site) {
@@ -39,7 +54,7 @@ public record GuardState(
         return new GuardState(RelaySet.none(), List.copyOf(clocks), false, false, false, 0, MachineClock.ENOUGH_S, 0);
     }
 
-    /** After a power cut every relay is open; the clocks count on. */
+    /** After a power cut every relay is open; the clocks count on, and who stood down still does. */
     public GuardState withAllOpen() {
         return new GuardState(
                 RelaySet.none(),
@@ -49,7 +64,14 @@ public record GuardState(
                 dryerTooCold,
                 dryerRestLeftS,
                 sinceAnyStartS,
-                blindPhaseS);
+                blindPhaseS,
+                standDowns);
+    }
+
+    /** The same with other machines standing down. */
+    public GuardState with(StandDowns others) {
+        return new GuardState(
+                closed, clocks, needed, hot, dryerTooCold, dryerRestLeftS, sinceAnyStartS, blindPhaseS, others);
     }
 
     List<MachineClock> clocksAfter(RelaySet nowClosed, double dtS) {

@@ -9,7 +9,7 @@ import rimeward.site.RelaySet;
  *
  * @param closed relays to close; all others open
  * @param overruled machines whose wish the guard did not follow
- * @param reasons one for each machine: the guard's own where it overruled, else the law's
+ * @param reasons one for each machine: the guard's own where it overruled or a machine stands down, else the law's
  * @param holder who carries the warm duty
  * @param next what the guard will be handed at the next tick
  */

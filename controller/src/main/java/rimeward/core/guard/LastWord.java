@@ -64,6 +64,13 @@ final class LastWord {
         }
     }
 
+    /** Stronger than any lock, because it comes first; it is what the machine tells of, whatever the law thought of it. */
+    void takeOut(int machine, Reason why) {
+        closed &= ~(1 << machine);
+        say(machine, why);
+        lock(RelaySet.of(1 << machine), why);
+    }
+
     private void say(int machine, Reason why) {
         if (reasons == null) {
             reasons = decision.reasons().toArray(new Reason[0]);

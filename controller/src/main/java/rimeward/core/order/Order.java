@@ -4,12 +4,20 @@ import rimeward.core.outlook.Outlook;
 
 /** What the grower may ask for from afar. Numbers that no tunnel could have are refused here; the site's own limits later. */
 public sealed interface Order {
+    /** The longest name that is listened to, letters. Own choice. */
+    int MOST_LETTERS = 128;
+
     /**
      * The grower has seen an alert and need not be reminded of it.
      *
      * @param alertId as the alert gives it
      */
-    record Acknowledge(String alertId) implements Order {}
+    record Acknowledge(String alertId) implements Order {
+        /** @throws IllegalArgumentException if no alert can have that id */
+        public Acknowledge {
+            named("the alert's id", alertId);
+        }
+    }
 
     /**
      * Hold another floor than the one in the settings, until the next order or other settings.
@@ -48,9 +56,18 @@ public sealed interface Order {
         /** Four hours: long enough to mend a machine by day, short enough that none is forgotten over a night, s. Own choice. */
         public static final double LONGEST_S = 14_400;
 
-        /** @throws IllegalArgumentException if the time is not between 0 and {@link #LONGEST_S} */
+        /** @throws IllegalArgumentException if the time is not between 0 and {@link #LONGEST_S}, or no machine can be called so */
         public StandDown {
+            named("the machine's name", machineId);
             within("the time to stand down, s,", forS, 0, LONGEST_S);
+        }
+    }
+
+    /** Letters, digits and '-', as all names in the settings are; what is written here comes from far away, and goes into logs. */
+    private static void named(String what, String name) {
+        if (name.length() > MOST_LETTERS || !name.matches("[a-z0-9-]+")) {
+            throw new IllegalArgumentException(
+                    what + " must be 1 to " + MOST_LETTERS + " lower-case letters, digits and '-' only");
         }
     }
 

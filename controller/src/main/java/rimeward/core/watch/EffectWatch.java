@@ -33,6 +33,8 @@ public final class EffectWatch {
      *
      * @param metersW what each machine's meter shows, W
      * @param closed relays as commanded at the last tick
+     * @param down machines that stand down for service: somebody works on them, and the air is not asked what they do; a meter that
+     *     shows power is believed all the same, because hands may be inside
      * @param dtS since the last tick, s
      */
     public Watched watch(
@@ -40,10 +42,11 @@ public final class EffectWatch {
             Judgement judgement,
             List<Reading> metersW,
             RelaySet closed,
+            RelaySet down,
             TunnelModel tunnel,
             double dtS) {
         Reading[] powersW = believed(metersW);
-        Air air = air(was, judgement, powersW, closed, tunnel, dtS);
+        Air air = air(was, judgement, powersW, closed, down, tunnel, dtS);
         Delivery[] each = new Delivery[machines.length];
         MachineTrack[] tracks = new MachineTrack[machines.length];
         RelaySet failed = RelaySet.none();
@@ -64,6 +67,17 @@ public final class EffectWatch {
                 new WatchState(closed, Arrays.asList(tracks), air.heat(), air.stuck(), drying));
     }
 
+    /** The same with every machine in use. */
+    public Watched watch(
+            WatchState was,
+            Judgement judgement,
+            List<Reading> metersW,
+            RelaySet closed,
+            TunnelModel tunnel,
+            double dtS) {
+        return watch(was, judgement, metersW, closed, RelaySet.none(), tunnel, dtS);
+    }
+
     private Reading[] believed(List<Reading> metersW) {
         Reading[] powersW = new Reading[machines.length];
         for (int i = 0; i < powersW.length; i++) {
@@ -80,13 +94,19 @@ public final class EffectWatch {
     private record Air(boolean tells, HeatTrace heat, StuckTrace stuck) {}
 
     private Air air(
-            WatchState was, Judgement judgement, Reading[] powersW, RelaySet closed, TunnelModel tunnel, double dtS) {
+            WatchState was,
+            Judgement judgement,
+            Reading[] powersW,
+            RelaySet closed,
+            RelaySet down,
+            TunnelModel tunnel,
+            double dtS) {
         double arrivingW = arrivingW(powersW, closed);
         if (!(judgement.inside() instanceof Inside.Seen seen) || judgement.doorOpen()) {
             return new Air(false, was.heat().unseen(arrivingW, tunnel, dtS), StuckTrace.NONE);
         }
         HeatTrace heat = was.heat().after(seen, arrivingW, tunnel, dtS);
-        return new Air(true, heat, stuck(was, powersW, closed, heat, tunnel, dtS));
+        return new Air(true, heat, stuck(was, powersW, closed, down, heat, tunnel, dtS));
     }
 
     private boolean dryerIdles(Delivery[] each) {
@@ -110,7 +130,16 @@ public final class EffectWatch {
 
     /** More heat explains any warmth; less heat begins a suspicion, unless one has been confirmed. */
     private StuckTrace stuck(
-            WatchState was, Reading[] powersW, RelaySet closed, HeatTrace heat, TunnelModel tunnel, double dtS) {
+            WatchState was,
+            Reading[] powersW,
+            RelaySet closed,
+            RelaySet down,
+            HeatTrace heat,
+            TunnelModel tunnel,
+            double dtS) {
+        if (was.stuck().suspects().meets(down)) {
+            return was.stuck().confirmed() ? was.stuck() : StuckTrace.NONE;
+        }
         if (closed.equals(was.closed())) {
             return was.stuck().after(heat.fastC(), tunnel, dtS);
         }
@@ -123,7 +152,7 @@ public final class EffectWatch {
                 return StuckTrace.NONE;
             }
             boolean gave = was.closed().has(i) && !was.machines().get(i).failed();
-            if (gave && !closed.has(i) && isUnmeteredHeat(i, powersW[i])) {
+            if (gave && !closed.has(i) && !down.has(i) && isUnmeteredHeat(i, powersW[i])) {
                 opened = opened.with(i);
                 openedW += machines[i].ratedW();
             }

@@ -13,6 +13,7 @@ import rimeward.core.guard.Guarded;
 import rimeward.core.judgement.Damp;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Outside;
+import rimeward.core.order.Answer;
 import rimeward.sim.scenario.Scenario;
 import rimeward.site.Site;
 
@@ -45,6 +46,11 @@ final class LiveLines implements Audience {
             shownQuarter = quarter;
             lines.accept(clock(outcome.frame().tick().wall().epochMs()) + "  " + status(outcome));
         }
+    }
+
+    @Override
+    public void answered(Answer answer) {
+        lines.accept("           " + (answer.taken() ? "DONE   " : "REFUSED  ") + answer.text());
     }
 
     @Override

@@ -49,6 +49,11 @@ final class BareStep implements ControlStep {
     }
 
     @Override
+    public ControlStep at(Site other) {
+        return new BareStep(other, law);
+    }
+
+    @Override
     public Stepped step(ControlState before, Frame frame, Outlook outlook) {
         double dtS = before.pulse().sinceS(frame.tick());
         double outageS = before.pulse().outageS(frame.tick());
@@ -64,7 +69,16 @@ final class BareStep implements ControlStep {
         ControlState next = new ControlState(
                 before.pulse().after(frame.tick()), judged.next(), watched.next(), decision.next(), done.next(), 0);
         return new Stepped(
-                new Outcome(frame, outageS, judged.judgement(), watched.deliveries(), outlook, decision, false, done),
+                new Outcome(
+                        frame,
+                        outageS,
+                        judged.judgement(),
+                        watched.deliveries(),
+                        outlook,
+                        decision,
+                        false,
+                        done,
+                        site.floorC()),
                 next);
     }
 
@@ -81,7 +95,8 @@ final class BareStep implements ControlStep {
                 was.dryerTooCold(),
                 was.dryerRestLeftS(),
                 was.sinceAnyStartS(),
-                was.blindPhaseS());
+                was.blindPhaseS(),
+                was.standDowns());
         Holder holder = needed ? holder(wish, now.deliveries()) : Holder.NOT_NEEDED;
         return new Guarded(wish, RelaySet.none(), decision.reasons(), holder, next);
     }
