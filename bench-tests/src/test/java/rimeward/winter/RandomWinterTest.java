@@ -48,6 +48,10 @@ final class RandomWinterTest {
         return LongStream.rangeClosed(1, 60);
     }
 
+    private static LongStream orderSeeds() {
+        return LongStream.rangeClosed(1, 20);
+    }
+
     private static LongStream fewSeeds() {
         return LongStream.rangeClosed(1, 6);
     }
@@ -94,6 +98,23 @@ final class RandomWinterTest {
         }
     }
 
+    /** What stands down cannot give heat: the floor is held to as far as what is left could have. */
+    @ParameterizedTest
+    @MethodSource("orderSeeds")
+    void aStormOfOrdersBreaksNothing(long seed) {
+        RandomWinter winter = new RandomWinter(seed, DAYS);
+        for (Scenario scenario : List.of(winter.sound(), winter.withFaults())) {
+            RunResult result = Replay.run(scenario, choice(new DutyLaw()), new RandomOrders(scenario.site(), seed));
+            assertThat(result.summary().breaches())
+                    .as("seed %d", seed)
+                    .noneMatch(breach -> isSerious(breach, winter.lengthS()));
+            assertThat(result.switches())
+                    .as("seed %d", seed)
+                    .anyMatch(event -> event.reason().cause() == Cause.STANDS_DOWN)
+                    .noneMatch(event -> event.on() && event.reason().cause() == Cause.STANDS_DOWN);
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("fewSeeds")
     void everySwitchOfOursHasItsReason(long seed) {
@@ -125,6 +146,10 @@ final class RandomWinterTest {
     }
 
     private static RunResult run(Scenario scenario, ControlLaw law) {
-        return Replay.run(scenario, new LawChoice(new LawLabel(law.name(), "under test", true), law));
+        return Replay.run(scenario, choice(law));
+    }
+
+    private static LawChoice choice(ControlLaw law) {
+        return new LawChoice(new LawLabel(law.name(), "under test", true), law);
     }
 }

@@ -12,7 +12,12 @@ import rimeward.alert.AlertSlot;
 import rimeward.core.Pulse;
 import rimeward.core.guard.GuardState;
 import rimeward.core.guard.MachineClock;
+import rimeward.core.guard.StandDowns;
 import rimeward.core.judgement.BenchHabit;
+import rimeward.core.order.FloorOrder;
+import rimeward.core.order.HandedForecast;
+import rimeward.core.order.Standing;
+import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.WallTime;
 import rimeward.core.watch.Failures;
 import rimeward.site.RelaySet;
@@ -31,7 +36,8 @@ class SavedStateTest {
                     true,
                     1799.995,
                     1.0 / 3,
-                    0),
+                    0,
+                    StandDowns.NONE.with(1, 1234.5, 2)),
             new Failures(RelaySet.of(1), List.of(1234.5, 0.0), true, 60.25),
             List.of(new BenchHabit("north-bench", -0.1 - 0.2)),
             "duty",
@@ -40,7 +46,10 @@ class SavedStateTest {
             125.5,
             List.of(
                     new AlertSlot(AlertKind.FLOOR_CROSSED, "hallin-rigg", true, 0),
-                    new AlertSlot(AlertKind.SENSOR_DOUBTED, "middle", false, 115)));
+                    new AlertSlot(AlertKind.SENSOR_DOUBTED, "middle", false, 115)),
+            new Standing(
+                    new FloorOrder.Asked(6.5, 1234567890L),
+                    new HandedForecast.Night(new Outlook.Night(3, -6.25, 1.0 / 3, 30_000), 86_400_000L)));
 
     @Test
     void comesBackToTheLastBit() {

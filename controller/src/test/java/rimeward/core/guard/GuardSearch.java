@@ -30,6 +30,9 @@ import rimeward.site.Site;
 final class GuardSearch {
     static final double DT_S = 60;
 
+    /** Down for two steps, s: one in which the machine opens, and one after. */
+    private static final double STAND_DOWN_S = 3 * DT_S;
+
     /** One input: what the law wishes and what is believed. */
     record Input(
             RelaySet wish, Inside inside, Delivery heaterSeen, Delivery dryerSeen, boolean tankFull, boolean inVain) {}
@@ -43,12 +46,21 @@ final class GuardSearch {
     private final List<Input> inputs;
     private final Step guard;
     private final Properties properties;
+    private final boolean servicing;
 
     GuardSearch(Site site, List<Inside> insides, Step guard) {
+        this(site, insides, guard, false);
+    }
+
+    /** @param servicing whether any one machine may stand down for some minutes at any time; two at once would be too many states */
+    GuardSearch(Site site, List<Inside> insides, Step guard, boolean servicing) {
         this.site = site;
+        this.servicing = servicing;
         this.guard = guard;
         properties = new Properties(site);
-        inputs = inputs(site, insides);
+        inputs = inputs(site, insides).stream()
+                .filter(input -> !servicing || isPlain(input.wish()))
+                .toList();
     }
 
     static Step real(Site site) {
@@ -82,6 +94,15 @@ final class GuardSearch {
         GuardState cut = cut(state);
         if (seen.add(cut)) {
             open.add(cut);
+            if (servicing && cut.standDowns().machines().isEmpty()) {
+                for (int i = 0; i < site.machines().size(); i++) {
+                    add(
+                            cut.with(StandDowns.NONE.with(
+                                    i, STAND_DOWN_S, cut.clocks().size())),
+                            seen,
+                            open);
+                }
+            }
         }
     }
 
@@ -129,7 +150,15 @@ final class GuardSearch {
                 state.dryerTooCold(),
                 state.dryerRestLeftS(),
                 Math.min(site.circuit().staggerS(), state.sinceAnyStartS()),
-                state.blindPhaseS());
+                state.blindPhaseS(),
+                state.standDowns());
+    }
+
+    /** The other wishes meet enough states without anybody standing down. */
+    private boolean isPlain(RelaySet wish) {
+        return wish.isEmpty()
+                || wish.equals(site.dryerRelay())
+                || wish.size() == site.machines().size();
     }
 
     private static List<Input> inputs(Site site, List<Inside> insides) {

@@ -61,6 +61,16 @@ class GuardSearchTest {
         return Sites.of(heater, dryer, fan, new Circuit(230, 5, 1, 0, 60));
     }
 
+    /** No more than that. */
+    private static Site twoStages() {
+        Heater heater = new Heater(
+                List.of(
+                        Sites.machine("stage-1", Role.HEATER_STAGE, 1000, 60, 60, 20),
+                        Sites.machine("stage-2", Role.HEATER_STAGE, 1000, 60, 60, 20)),
+                120);
+        return Sites.of(heater, new Drying.NoDryer(), new Venting.NoVentFan(), new Circuit(230, 9, 1, 0, 60));
+    }
+
     @Test
     void noReachableStateOfTwoStagesAndADryerBreaksAProperty() {
         Site site = threeMachines();
@@ -81,16 +91,34 @@ class GuardSearchTest {
 
     @Test
     void noReachableStateWithBlindnessBreaksAProperty() {
-        Heater heater = new Heater(
-                List.of(
-                        Sites.machine("stage-1", Role.HEATER_STAGE, 1000, 60, 60, 20),
-                        Sites.machine("stage-2", Role.HEATER_STAGE, 1000, 60, 60, 20)),
-                120);
-        Site site = Sites.of(heater, new Drying.NoDryer(), new Venting.NoVentFan(), new Circuit(230, 9, 1, 0, 60));
+        Site site = twoStages();
         GuardSearch search = new GuardSearch(site, BLIND, GuardSearch.real(site));
         int states = search.close();
         System.out.printf("guard search: %d states, %d inputs each%n", states, search.inputCount());
         assertThat(states).isGreaterThan(100);
+    }
+
+    /** Each machine in its turn, at any moment: in the cold, near the dryer's lock-out, and hot. */
+    private static final List<Inside> SERVICED =
+            List.of(seen(3.5, 4, -1e-4), seen(5.2, 6, 0), seen(6.5, 7, 0), seen(20, 29, 0));
+
+    @Test
+    void noReachableStateWithAMachineStandingDownBreaksAProperty() {
+        for (Site site : List.of(threeMachines(), oneStageAndFan())) {
+            GuardSearch search = new GuardSearch(site, SERVICED, GuardSearch.real(site), true);
+            int states = search.close();
+            System.out.printf("guard search: %d states, %d inputs each%n", states, search.inputCount());
+            assertThat(states).isGreaterThan(1000);
+        }
+    }
+
+    @Test
+    void noReachableStateWithBlindnessAndAMachineStandingDownBreaksAProperty() {
+        Site site = twoStages();
+        GuardSearch search = new GuardSearch(site, BLIND, GuardSearch.real(site), true);
+        int states = search.close();
+        System.out.printf("guard search: %d states, %d inputs each%n", states, search.inputCount());
+        assertThat(states).isGreaterThan(500);
     }
 
     /** Each takes one rule away, after the fact. */
@@ -102,6 +130,7 @@ class GuardSearchTest {
         NO_HOT_LIMIT("P5", Cause.TOO_HOT),
         NO_OTHER_SOURCE("P6", Cause.HEAT_LOST),
         NO_START_LIMIT("P4/P7", Cause.START_SPACING),
+        NO_STAND_DOWN("P0", Cause.STANDS_DOWN),
         NO_START_IN_HAND("P7", Cause.START_IN_HAND);
 
         private final String property;
@@ -137,7 +166,8 @@ class GuardSearchTest {
                             n.dryerTooCold(),
                             n.dryerRestLeftS(),
                             n.sinceAnyStartS(),
-                            n.blindPhaseS()));
+                            n.blindPhaseS(),
+                            n.standDowns()));
         }
     }
 
@@ -149,7 +179,8 @@ class GuardSearchTest {
         GuardSearch search = new GuardSearch(
                 site,
                 SEEN,
-                (was, decision, judgement, deliveries) -> mutant.of(real.step(was, decision, judgement, deliveries)));
+                (was, decision, judgement, deliveries) -> mutant.of(real.step(was, decision, judgement, deliveries)),
+                mutant == Mutant.NO_STAND_DOWN);
         assertThatThrownBy(search::close).isInstanceOf(AssertionError.class).hasMessageStartingWith(mutant.property);
     }
 }

@@ -345,4 +345,72 @@ class GuardTest {
         assertThat(word.closed()).isEqualTo(STAGE_1);
         assertThat(cause(word, Sites.STAGE_1)).isEqualTo(Cause.START_IN_HAND);
     }
+
+    // ---- standing down for service
+
+    private void standDown(int machine, double forS) {
+        state = state.with(state.standDowns().with(machine, forS, 4));
+    }
+
+    @Test
+    void whenAStageStandsDownTheNextTakesTheDutyInTheSameTick() {
+        step(NONE, 4.6);
+        assertThat(step(NONE, 4.6).closed()).isEqualTo(STAGE_1);
+        standDown(Sites.STAGE_1, 600);
+        Guarded word = step(STAGE_1, 4.6);
+        assertThat(word.closed()).isEqualTo(NONE.with(Sites.STAGE_2));
+        assertThat(word.holder()).isEqualTo(Holder.HEATER);
+        assertThat(word.reasons().get(Sites.STAGE_1)).isEqualTo(new Reason(Cause.STANDS_DOWN, 10, 0));
+    }
+
+    @Test
+    void whenTheWholeHeaterStandsDownTheDryerIsAskedEvenUnseen() {
+        standDown(Sites.STAGE_1, 600);
+        standDown(Sites.STAGE_2, 600);
+        Deliveries unseen = Beliefs.deliveries(Delivery.OFF, Delivery.OFF, Delivery.UNSEEN);
+        Guarded word = step(NONE, Beliefs.calm(4.6), unseen, 5);
+        assertThat(word.closed()).isEqualTo(DRYER);
+        assertThat(word.holder()).isEqualTo(Holder.DRYER);
+    }
+
+    @Test
+    void belowTheFloorNothingThatStandsDownIsClosed() {
+        for (int machine = 0; machine < 4; machine++) {
+            standDown(machine, 600);
+        }
+        for (int i = 0; i < 119; i++) {
+            Guarded word = step(RelaySet.of(15), 1);
+            assertThat(word.closed()).isEqualTo(NONE);
+            assertThat(word.holder()).isEqualTo(Holder.NOBODY);
+        }
+        assertThat(step(RelaySet.of(15), 1).closed()).as("its time is over").isEqualTo(STAGE_1);
+        assertThat(step(RelaySet.of(15), 1).closed()).as("one starts at a time").isEqualTo(STAGE_1);
+    }
+
+    @Test
+    void blindAStageThatStandsDownIsReplacedByTheOthers() {
+        standDown(Sites.STAGE_1, 600);
+        Judgement blind = Beliefs.of(new Inside.Unseen(60, false), Damp.UNSEEN, Outside.UNSEEN);
+        Guarded word = step(NONE, blind, Beliefs.allOff(), 5);
+        assertThat(word.closed()).isEqualTo(NONE.with(Sites.STAGE_2));
+        standDown(Sites.STAGE_2, 600);
+        word = step(NONE, blind, Beliefs.allOff(), 5);
+        assertThat(word.closed()).isEqualTo(NONE);
+        assertThat(word.holder()).isEqualTo(Holder.NOBODY);
+    }
+
+    @Test
+    void aDryerThatComesBackStillRests() {
+        state = rested(DRYER);
+        standDown(Sites.DRYER, 60);
+        Guarded word = step(DRYER, 8);
+        for (int i = 0; i < 59; i++) {
+            assertThat(word.closed()).isEqualTo(NONE);
+            word = step(DRYER, 8);
+        }
+        assertThat(word.closed()).as("rested 295 s of 300").isEqualTo(NONE);
+        assertThat(cause(word, Sites.DRYER)).isEqualTo(Cause.MIN_REST);
+        step(DRYER, 8);
+        assertThat(step(DRYER, 8).closed()).isEqualTo(DRYER);
+    }
 }

@@ -23,7 +23,19 @@ final class Properties {
             Cause.TANK_FULL,
             Cause.TOO_COLD_FOR_DRYER,
             Cause.DRYER_BLIND,
-            Cause.DRYER_RESTS);
+            Cause.DRYER_RESTS,
+            Cause.STANDS_DOWN);
+
+    /** What may keep a dryer from being the last source of heat. */
+    private static final Set<Cause> KEEPS_DRYER_OFF = EnumSet.of(
+            Cause.TANK_FULL,
+            Cause.TOO_COLD_FOR_DRYER,
+            Cause.DRYER_BLIND,
+            Cause.DRYER_RESTS,
+            Cause.MIN_REST,
+            Cause.START_SPACING,
+            Cause.STAGGER,
+            Cause.STANDS_DOWN);
 
     private final Site site;
     private final double onC;
@@ -36,6 +48,7 @@ final class Properties {
     }
 
     void check(GuardState was, GuardSearch.Input input, Guarded word) {
+        standsDown(was, input, word);
         for (int i = 0; i < site.machines().size(); i++) {
             rests(was, input, word, i);
             explained(was, input, word, i);
@@ -44,6 +57,27 @@ final class Properties {
         noGap(was, input, word);
         circuit(was, input, word);
         hot(was, input, word);
+    }
+
+    /** P0: who stands down is open, says so, and comes back when its time is over and no sooner; it goes before all else. */
+    private void standsDown(GuardState was, GuardSearch.Input input, Guarded word) {
+        for (int i = 0; i < site.machines().size(); i++) {
+            double leftS = Math.max(0, was.standDowns().leftS(i) - GuardSearch.DT_S);
+            boolean down = leftS > 0;
+            require(!down || !word.closed().has(i), "P0 closed in service", was, input, word);
+            boolean says = word.reasons().get(i).cause() == Cause.STANDS_DOWN;
+            require(says == down, "P0 not said", was, input, word);
+            require(word.next().standDowns().leftS(i) == leftS, "P0 time", was, input, word);
+        }
+    }
+
+    private static boolean isDown(Guarded word, int machine) {
+        return word.next().standDowns().leftS(machine) > 0;
+    }
+
+    /** Whether every heater stage stands down: then the dryer is all there is, if it may run. */
+    private boolean heaterDown(Guarded word) {
+        return word.next().standDowns().machines().and(site.heaterStages()).equals(site.heaterStages());
     }
 
     private boolean needed(GuardState was, Inside.Seen seen) {
@@ -65,9 +99,17 @@ final class Properties {
                     word.closed().and(was.closed()).meets(site.dryerRelay()) && input.dryerSeen() == Delivery.GIVING;
             boolean lastResort =
                     input.heaterSeen() == Delivery.NOT_GIVING && word.closed().meets(site.dryerRelay());
-            require(heater || dryer || lastResort, "P2 gap", was, input, word);
-            require(word.holder() == (heater ? Holder.HEATER : Holder.DRYER), "P2 holder", was, input, word);
+            boolean onlyDryer = heaterDown(word) && (word.closed().meets(site.dryerRelay()) || dryerKeptOff(word));
+            require(heater || dryer || lastResort || onlyDryer, "P2 gap", was, input, word);
+            Holder other = word.closed().meets(site.dryerRelay()) ? Holder.DRYER : Holder.NOBODY;
+            require(word.holder() == (heater ? Holder.HEATER : other), "P2 holder", was, input, word);
         }
+    }
+
+    private boolean dryerKeptOff(Guarded word) {
+        int dryer = site.heater().stages().size();
+        return site.dryerRelay().isEmpty()
+                || KEEPS_DRYER_OFF.contains(word.reasons().get(dryer).cause());
     }
 
     private void circuit(GuardState was, GuardSearch.Input input, Guarded word) {
@@ -94,7 +136,7 @@ final class Properties {
         if (lost && input.inside() instanceof Inside.Seen seen && needed(was, seen) && !isHot(was, seen)) {
             for (int i = 0; i < site.heater().stages().size(); i++) {
                 Cause why = word.reasons().get(i).cause();
-                boolean excused = why == Cause.OVERLOAD || why == Cause.STAGGER;
+                boolean excused = why == Cause.OVERLOAD || why == Cause.STAGGER || isDown(word, i);
                 require(word.closed().has(i) || excused, "P6 stage not tried", was, input, word);
             }
         }

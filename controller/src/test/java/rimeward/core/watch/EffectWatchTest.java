@@ -36,6 +36,9 @@ class EffectWatchTest {
 
     private double driftK;
 
+    /** Machines that stand down. */
+    private RelaySet down = NONE;
+
     private void unmetered() {
         site = Sites.unmetered();
         judge = new Judge(site);
@@ -50,7 +53,7 @@ class EffectWatchTest {
         Judged judged = judge.judge(judgeState, frame, seconds);
         judgeState = judged.next();
         Watched watched = watch.watch(
-                state, judged.judgement(), frame.senses().powersW(), closed, TunnelModel.assumed(site), seconds);
+                state, judged.judgement(), frame.senses().powersW(), closed, down, TunnelModel.assumed(site), seconds);
         state = watched.next();
         last = watched.deliveries();
         return last;
@@ -217,6 +220,18 @@ class EffectWatchTest {
         assertThat(last.of(Sites.DRYER)).isEqualTo(Delivery.OFF);
         run(NONE, 0, 40);
         assertThat(last.of(Sites.STAGE_1)).as("it has let go after all").isEqualTo(Delivery.OFF);
+    }
+
+    @Test
+    void aMachineThatStandsDownIsNotSuspectedByTheAirButByItsMeter() {
+        unmetered();
+        run(NONE, 0, 60);
+        run(STAGE_1, 1000, 40);
+        down = STAGE_1;
+        run(NONE, 1000, 100); // whoever works on it may have brought a heater
+        assertThat(last.of(Sites.STAGE_1)).isEqualTo(Delivery.OFF);
+        frames.power(Sites.STAGE_1, Frames.value(980));
+        assertThat(pass(NONE, 5).of(Sites.STAGE_1)).as("hands may be inside").isEqualTo(Delivery.STUCK_ON);
     }
 
     @ParameterizedTest

@@ -42,7 +42,7 @@ public final class Facts {
     /** Whether every sensor tells the truth, within what is stated of it, and has done so for a while. */
     public boolean sensorsTruthful = true;
 
-    /** Whether some machine or relay has a fault, or had one until a while ago. */
+    /** Whether some machine or relay has a fault or stands down for service, or did until a while ago. */
     public boolean machineFaulty;
 
     /** Whether the door stands open or the cover is torn, or did until a while ago. */

@@ -13,7 +13,7 @@ import rimeward.site.Site;
 
 /**
  * P4. Every machine gets its shortest run and rest. The floor may cut a heater's rest short; limits that keep people and machines from
- * harm may cut any run short; a dryer's or fan's rest is never cut.
+ * harm, and standing down for service, may cut any run short; a dryer's or fan's rest is never cut.
  */
 final class RestRule {
     private static final long LONG_AGO_S = -1_000_000_000_000L;
@@ -23,6 +23,7 @@ final class RestRule {
             Cause.TOO_HOT_UNSEEN,
             Cause.OVERLOAD,
             Cause.STAGGER,
+            Cause.STANDS_DOWN,
             Cause.TANK_FULL,
             Cause.TOO_COLD_FOR_DRYER,
             Cause.DRYER_RESTS,

@@ -51,6 +51,8 @@ final class Ability {
     private double knownUntilS = Double.NEGATIVE_INFINITY;
     private RelaySet liveStages = RelaySet.none();
     private boolean dryerLive;
+    private RelaySet down = RelaySet.none();
+    private double downAtS = Double.NEGATIVE_INFINITY;
     private final Recency machines = new Recency(OF_MACHINES);
     private final Recency surroundings = new Recency(OF_SURROUNDINGS);
     private final Recency sensors = new Recency(OF_SENSORS);
@@ -91,8 +93,14 @@ final class Ability {
         sensors.look(faults);
     }
 
+    /** Machines that the grower took out of use: they could not give heat, as if they had failed. */
+    void standDown(RelaySet others) {
+        down = others;
+        downAtS = down.isEmpty() ? downAtS : world.elapsedS();
+    }
+
     boolean isMachineFaulty() {
-        return machines.isRecent();
+        return machines.isRecent() || world.elapsedS() - downAtS < AFTERMATH_S;
     }
 
     boolean isDisturbed() {
@@ -125,7 +133,7 @@ final class Ability {
 
     /** Heater stages that give heat once closed. */
     RelaySet heaterStages() {
-        return truth.isHeaterDialOpen() || truth.isHeaterCutOutOpen() ? RelaySet.none() : liveStages;
+        return truth.isHeaterDialOpen() || truth.isHeaterCutOutOpen() ? RelaySet.none() : liveStages.minus(down);
     }
 
     boolean heaterHolds() {
@@ -139,6 +147,9 @@ final class Ability {
 
     /** Whether the dryer gives heat once asked; by its plate, it is not asked below its minimum until the air is clear of that. */
     boolean isDryerAble() {
+        if (down.meets(site.dryerRelay())) {
+            return false;
+        }
         DryerPhase phase = dryerLive ? truth.dryerPhase() : DryerPhase.REST;
         return phase == DryerPhase.RUNNING
                 || (dryerLive

@@ -43,6 +43,11 @@ final class Observer {
         return coldestBench;
     }
 
+    /** Machines that stand down for service from now on. */
+    void standDown(RelaySet down) {
+        ability.standDown(down);
+    }
+
     /** As a tick, or a stretch without a controller, begins. */
     void begin(RelaySet closed) {
         facts.epochS = nowEpochS();

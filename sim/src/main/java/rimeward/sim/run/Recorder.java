@@ -53,6 +53,7 @@ final class Recorder implements Journal, Courier, VirtualTicker.Passing {
     public void record(Stepped stepped, List<Alert> told) {
         Outcome outcome = stepped.outcome();
         failState.commanded(outcome.guarded().closed());
+        observer.standDown(outcome.guarded().next().standDowns().machines());
         observer.begin(outcome.guarded().closed());
         sums.begin(facts, observer.coldestBench(), tickS);
         boolean switched = switches.command(facts.epochS, outcome.guarded());

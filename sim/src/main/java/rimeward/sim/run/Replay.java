@@ -4,10 +4,13 @@ import java.util.List;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
 import rimeward.core.ControlStep;
+import rimeward.core.order.Standing;
 import rimeward.port.ForecastSource;
+import rimeward.port.Orders;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.service.ControlLoop;
+import rimeward.service.Grower;
 import rimeward.service.StateKeeper;
 import rimeward.sim.device.SimRelays;
 import rimeward.sim.device.SimSensors;
@@ -32,6 +35,15 @@ public final class Replay {
 
     /** Under one law. */
     public static RunResult run(Scenario scenario, LawChoice choice) {
+        return run(scenario, choice, Orders.none());
+    }
+
+    /**
+     * Under one law and a grower who asks for something now and then.
+     *
+     * @param orders fetched once a tick
+     */
+    public static RunResult run(Scenario scenario, LawChoice choice, Orders orders) {
         Site site = scenario.site();
         World world = new World(plan(scenario, choice.label().guarded()));
         Relays relays = new SimRelays(world, scenario.seed());
@@ -53,7 +65,8 @@ public final class Replay {
                             relays,
                             recorder,
                             StateKeeper.forgetful(),
-                            recorder)
+                            recorder,
+                            new Grower(orders, answer -> {}, Standing.NONE))
                     .run();
         }
         return recorder.result();
