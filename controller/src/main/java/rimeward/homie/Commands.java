@@ -81,8 +81,8 @@ final class Commands {
 
     private Order floor(String text) throws Misheard {
         double floorC = scale.toC(Payload.number(text));
-        double leastC = Floors.lowestC(site);
-        double mostC = Floors.highestC(site);
+        double leastC = site.lowestFloorC();
+        double mostC = site.highestFloorC();
         if (!(floorC >= leastC - HAIR_K && floorC <= mostC + HAIR_K)) {
             throw new Misheard("a floor of " + Payload.shown(text) + " is none: the plants and the hot limit leave "
                     + scale.inWords(leastC) + " to " + scale.inWords(mostC));

@@ -11,7 +11,7 @@ final class ForecastText {
     /** A night by the quarter of an hour is shorter, bytes. */
     static final int MOST_BYTES = 8192;
 
-    private static final int MOST_POINTS = 200;
+    private static final int MOST_POINTS = 100;
 
     /** An older one has been overtaken, s. Own choice. */
     private static final long OLDEST_S = 6 * 3600;

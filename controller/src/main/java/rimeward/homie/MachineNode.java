@@ -40,9 +40,14 @@ final class MachineNode {
                         .as("0:" + LONGEST_MIN)
                         .in("min")
                         .settable(settable),
-                look -> Shown.whole(StandDownTime.leftMin(look.outcome(), at))));
+                look -> Shown.whole(leftMin(look.outcome(), at))));
         String type = machine.role().name().toLowerCase(Locale.ROOT).replace('_', '-');
         return new Node(Tree.nodeOf(machine), machine.id(), type, leaves);
+    }
+
+    /** How long it stands down yet, in whole minutes, rounded up. */
+    private static long leftMin(Outcome outcome, int at) {
+        return (long) StrictMath.ceil(outcome.guarded().next().standDowns().leftS(at) / 60);
     }
 
     private static Shown why(Outcome outcome, int at) {

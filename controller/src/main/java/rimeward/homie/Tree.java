@@ -83,7 +83,7 @@ final class Tree {
 
     private static Node duty(Site site, Scale scale, boolean settable) {
         String limits =
-                Decimal.of(scale.of(Floors.lowestC(site)), 1) + ":" + Decimal.of(scale.of(Floors.highestC(site)), 1);
+                Decimal.of(scale.of(site.lowestFloorC()), 1) + ":" + Decimal.of(scale.of(site.highestFloorC()), 1);
         return new Node(
                 "duty",
                 "Keeping the floor",
@@ -97,7 +97,7 @@ final class Tree {
                                 Property.number("floor", "The lowest temperature the plants may meet", scale.unit())
                                         .as(limits)
                                         .settable(settable),
-                                look -> Shown.number(scale.of(Floors.heldC(site, look.outcome())), 0.05, 1))));
+                                look -> Shown.number(scale.of(look.outcome().floorC()), 0.05, 1))));
     }
 
     private static Node alerts() {

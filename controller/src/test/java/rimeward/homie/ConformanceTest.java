@@ -24,7 +24,7 @@ import rimeward.site.Site;
  * documented example and over seeded odd sites.
  */
 final class ConformanceTest {
-    private static final int ODD_SITES = 25;
+    private static final int ODD_SITES = 12;
     private static final String LEVEL = "[a-z0-9-]+";
 
     /** What a tunnel says in a while of anything, from connecting to leaving. */
