@@ -107,6 +107,11 @@ final class TunnelEquations implements OrdinaryDifferentialEquation {
         return dryerRuns ? dryer.ratedKgPerH() / 3600 * warm * byAir * above : 0;
     }
 
+    /** Relative humidity of the air over water, %. */
+    static double rhPercent(double[] y) {
+        return 100 * MoistAir.vapourPa(y[HUMIDITY], ColdNight.PRESSURE_PA) / Saturation.overWaterPa(y[AIR]);
+    }
+
     static double saturated(double vapourPa) {
         return MoistAir.humidityRatioKgPerKg(vapourPa, ColdNight.PRESSURE_PA);
     }

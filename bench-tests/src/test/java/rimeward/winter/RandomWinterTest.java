@@ -22,6 +22,7 @@ import rimeward.sim.run.LawChoice;
 import rimeward.sim.run.LawLabel;
 import rimeward.sim.run.Replay;
 import rimeward.sim.run.RunResult;
+import rimeward.sim.run.Summary;
 import rimeward.sim.run.SwitchEvent;
 import rimeward.sim.scenario.Gates;
 import rimeward.sim.scenario.Scenario;
@@ -62,6 +63,7 @@ final class RandomWinterTest {
         RunResult result = run(new RandomWinter(seed, DAYS).sound(), new DutyLaw());
         assertThat(result.summary().breaches()).as("seed %d", seed).isEmpty();
         assertThat(result.summary().gapS()).as("gap, seed %d", seed).isZero();
+        ledgersClose(result.summary(), seed);
     }
 
     @ParameterizedTest
@@ -72,6 +74,7 @@ final class RandomWinterTest {
         assertThat(result.summary().breaches())
                 .as("seed %d", seed)
                 .noneMatch(breach -> isSerious(breach, winter.lengthS()));
+        ledgersClose(result.summary(), seed);
     }
 
     @ParameterizedTest
@@ -131,6 +134,12 @@ final class RandomWinterTest {
     @Test
     void theSameSeedGivesTheSameBytes() throws IOException {
         assertThat(bytes(3)).isEqualTo(bytes(3)).isNotEqualTo(bytes(4));
+    }
+
+    /** First law and conservation of mass, in every tunnel and with every kind of dryer. */
+    private static void ledgersClose(Summary summary, long seed) {
+        assertThat(summary.heatClosure()).as("heat, seed %d", seed).isLessThan(1e-9);
+        assertThat(summary.waterClosure()).as("water, seed %d", seed).isLessThan(1e-9);
     }
 
     private static boolean isSerious(Breach breach, long lengthS) {

@@ -1,5 +1,6 @@
 package rimeward.sim.physics;
 
+import rimeward.air.AirConstants;
 import rimeward.air.MoistAir;
 import rimeward.air.RelativeHumidity;
 
@@ -93,8 +94,9 @@ final class State {
         return filmWaterKg < 0 || filmFrostKg < 0 || mediumWaterKg < 0 || coilIceKg < 0 || humidityKgPerKg < 0;
     }
 
-    /** Relative humidity of the mean air over water, %, to within the half per mille by which ratio and pressure differ. */
+    /** Relative humidity of the mean air over water, %: a ratio of pressures, so not that of the humidity ratios alone. */
     double rhPercent() {
-        return 100 * humidityKgPerKg / saturationKgPerKg;
+        double dry = AirConstants.VAPOUR_TO_DRY_AIR_MASS;
+        return 100 * humidityKgPerKg * (dry + saturationKgPerKg) / (saturationKgPerKg * (dry + humidityKgPerKg));
     }
 }

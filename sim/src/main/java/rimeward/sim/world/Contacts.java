@@ -34,10 +34,16 @@ final class Contacts {
         Arrays.fill(dueS, Double.POSITIVE_INFINITY);
     }
 
-    /** Asks a contact to be so from a time on; the last word counts. */
+    /** Asks a contact to be so from a time on; the last word counts. What is on its way already is not delayed by being asked again. */
     void ask(int machine, boolean shut, double atS) {
         if (dueS[machine] != Double.POSITIVE_INFINITY) {
+            if (asked[machine] != shut) {
+                dueS[machine] = Math.min(dueS[machine], atS);
+                findNextDue();
+                return;
+            }
             asked[machine] = !asked[machine]; // what was still under way happens now
+            settle();
         }
         dueS[machine] = asked[machine] == shut ? Double.POSITIVE_INFINITY : atS;
         findNextDue();

@@ -43,7 +43,10 @@ public final class World {
         contact(machine, closed, 0);
     }
 
-    /** Asks a machine's contact to close or open after a while; what it was asked before and has not done, it does now. */
+    /**
+     * Asks a machine's contact to close or open after a while. The opposite of it, if asked before and not done, it does now; the same is
+     * not delayed.
+     */
     public void contact(int machine, boolean closed, double delayS) {
         contacts.ask(machine, closed, elapsedS + delayS);
         if (delayS <= 0) {

@@ -28,6 +28,25 @@ class WorldTest {
     }
 
     @Test
+    void aCommandThatIsRepeatedOnItsWayIsNeitherLostNorDelayed() {
+        World world = SteadyWorld.with();
+        world.contact(STAGE_1, true, 1.5);
+        world.contact(STAGE_1, true, 3);
+        world.advanceTo(5);
+        assertThat(world.truth().energyJ(STAGE_1)).isCloseTo(3500, within(1e-6));
+    }
+
+    @Test
+    void theOppositeOfWhatIsOnItsWayFollowsIt() {
+        World world = SteadyWorld.with();
+        world.contact(STAGE_1, true, 1.5);
+        world.contact(STAGE_1, false, 3);
+        world.advanceTo(5);
+        assertThat(world.truth().isContactClosed(STAGE_1)).isFalse();
+        assertThat(world.truth().energyJ(STAGE_1)).isCloseTo(3000, within(1e-6));
+    }
+
+    @Test
     void everyMachineIsReachedByItsNumber() {
         World world = SteadyWorld.with();
         for (int machine = 0; machine < world.truth().machines(); machine++) {
