@@ -89,6 +89,7 @@ final class RandomWinter {
                 seed,
                 ZoneOffset.UTC,
                 faults,
+                List.of(),
                 new GrowerRounds(21 * 3600, DAY_S),
                 "duty",
                 List.of(),

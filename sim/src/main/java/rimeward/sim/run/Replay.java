@@ -35,17 +35,22 @@ public final class Replay {
 
     /** Under one law. */
     public static RunResult run(Scenario scenario, LawChoice choice) {
-        return run(scenario, choice, Orders.none());
+        World world = new World(plan(scenario, choice.label().guarded()));
+        boolean obeys = choice.label().guarded(); // whoever does without Rimeward unplugs things by himself
+        return run(scenario, choice, world, obeys ? new ScenarioOrders(world, scenario.orders()) : Orders.none());
     }
 
     /**
-     * Under one law and a grower who asks for something now and then.
+     * Under one law and a grower who asks for other things than the scenario's.
      *
      * @param orders fetched once a tick
      */
     public static RunResult run(Scenario scenario, LawChoice choice, Orders orders) {
+        return run(scenario, choice, new World(plan(scenario, choice.label().guarded())), orders);
+    }
+
+    private static RunResult run(Scenario scenario, LawChoice choice, World world, Orders orders) {
         Site site = scenario.site();
-        World world = new World(plan(scenario, choice.label().guarded()));
         Relays relays = new SimRelays(world, scenario.seed());
         Sensors sensors = new SimSensors(world, site, scenario.sensors(), scenario.doorContact(), scenario.seed());
         FailState failState = new FailState(site, relays, choice.label().guarded());

@@ -34,6 +34,7 @@ import rimeward.site.Site;
  * @param seed names the luck of sensors and machines
  * @param offset the place's fixed offset from UTC
  * @param faults what goes wrong
+ * @param orders what the grower asks for, oldest first
  * @param rounds when the grower empties the tank
  * @param law the law asked for: a name, or a JAR
  * @param against rivals to compare with
@@ -59,11 +60,13 @@ public record Scenario(
         long seed,
         ZoneOffset offset,
         FaultPlan faults,
+        List<StandDownAt> orders,
         GrowerRounds rounds,
         String law,
         List<String> against,
         Gates gates) {
     public Scenario {
+        orders = List.copyOf(orders);
         against = List.copyOf(against);
         sensors = List.copyOf(sensors);
         if (lengthS < tickS || lengthS % tickS != 0 || traceEveryS % tickS != 0) {

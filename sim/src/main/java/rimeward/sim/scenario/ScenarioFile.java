@@ -64,6 +64,7 @@ public final class ScenarioFile {
         Optional<WeatherSeries> other = otherWeather(choice);
         Clock clock = clock(stated, other);
         FaultPlan plan = faultPlan(site, clock);
+        List<StandDownAt> orders = orders(site, clock);
         faults.throwIfAny();
         Truth truth = read.orElseThrow();
         return new Scenario(
@@ -86,6 +87,7 @@ public final class ScenarioFile {
                 seed,
                 clock.offset(),
                 plan,
+                orders,
                 truth.rounds().from(clock.start()),
                 law,
                 against,
@@ -119,6 +121,14 @@ public final class ScenarioFile {
         }
         List<Fault> read = new FaultSettings(clock.start(), site.get()).read(top);
         return new FaultPlan(read);
+    }
+
+    private List<StandDownAt> orders(Optional<Site> site, Clock clock) {
+        if (site.isEmpty()) {
+            top.has("order"); // known, as faults are
+            return List.of();
+        }
+        return new OrderSettings(clock.start(), site.get()).read(top);
     }
 
     private String id() {

@@ -127,6 +127,38 @@ class ScenarioFileTest {
     }
 
     @Test
+    void ordersAreTimedByTheReplaysClock() throws Exception {
+        Scenario scenario = read(SMALL + """
+                [[order]]
+                at = "02:14"
+                kind = "stand-down"
+                machine = "heater-1"
+                for = "45m"
+                """);
+        assertThat(scenario.orders()).containsExactly(new StandDownAt(14 * 3600 + 14 * 60, "heater-1", 2700));
+    }
+
+    @Test
+    void anOrderIsCheckedAgainstTheSite() {
+        refused(
+                SMALL + """
+                [[order]]
+                at = "day 1 08:00"
+                kind = "stand-down"
+                machine = "heater-7"
+                for = "5h"
+                [[order]]
+                at = "13:00"
+                kind = "stand-down"
+                machine = "heater-1"
+                for = "5h"
+                """,
+                "order[1].machine = \"heater-7\" must be one of",
+                "order[1].at = \"day 1 08:00\" is before the start",
+                "order[2].for = \"5h\" is longer than a machine may stand down; name 4 hours or less");
+    }
+
+    @Test
     void everythingThatIsWrongIsToldAtOnce() {
         String text =
                 (SMALL + """
