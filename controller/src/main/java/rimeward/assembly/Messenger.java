@@ -1,12 +1,13 @@
 package rimeward.assembly;
 
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
-import rimeward.adapter.mqtt.BareTree;
 import rimeward.adapter.mqtt.MqttCourier;
 import rimeward.alert.Alert;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
+import rimeward.core.order.Order;
 import rimeward.port.Courier;
 import rimeward.port.Outbox;
 import rimeward.site.Messaging;
@@ -25,13 +26,18 @@ final class Messenger implements Audience, Courier, AutoCloseable {
         this.audience = audience;
     }
 
-    /** @param nanoTime monotonic time, ns */
-    void begin(Site site, Outbox outbox, LongSupplier nanoTime) {
+    /**
+     * Begins.
+     *
+     * @param orders takes what the grower asks for
+     * @param nanoTime monotonic time, ns
+     */
+    void begin(Site site, Outbox outbox, Consumer<Order> orders, LongSupplier nanoTime) {
         if (!(site.messaging() instanceof Messaging.Mqtt mqtt)) {
             return;
         }
         try {
-            courier = MqttCourier.start(site, mqtt, new BareTree(site, mqtt.domain()), outbox, nanoTime);
+            courier = MqttCourier.start(site, mqtt, outbox, orders, nanoTime);
         } catch (RuntimeException | LinkageError e) {
             missing = true;
             audience.says("messages cannot be sent, and control goes on without them: " + e);
@@ -55,6 +61,10 @@ final class Messenger implements Audience, Courier, AutoCloseable {
     @Override
     public void answered(Answer answer) {
         audience.answered(answer);
+        MqttCourier begun = courier;
+        if (begun != null) {
+            begun.answered(answer);
+        }
     }
 
     @Override

@@ -4,18 +4,23 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
 import rimeward.core.decision.ControlLaw;
+import rimeward.core.order.Answer;
 import rimeward.core.order.FloorOrder;
+import rimeward.core.order.Order;
 import rimeward.core.order.Standing;
 import rimeward.port.Orders;
 import rimeward.record.DamagedState;
 import rimeward.record.SavedState;
 import rimeward.service.ControlLoop;
 import rimeward.service.Grower;
+import rimeward.service.OrderQueue;
 import rimeward.service.Restart;
 import rimeward.service.StateKeeper;
 import rimeward.service.Surroundings;
@@ -35,6 +40,7 @@ public final class Service {
     private final Surroundings around;
     private final Messenger audience;
     private final Orders orders;
+    private final OrderQueue byMessage = new OrderQueue();
     private final LongSupplier nanoTime;
     private final ControlCycle control;
     private final AlertBoard board;
@@ -75,7 +81,7 @@ public final class Service {
                 Clock.fixed(Instant.ofEpochMilli(around.now().epochMs()), ZoneOffset.UTC); // names a file, no more
         try (Recording recording = new Recording(site, file, clock, audience);
                 Messenger messenger = audience) {
-            messenger.begin(site, recording, nanoTime);
+            messenger.begin(site, recording, this::asked, nanoTime);
             control(recording);
         }
     }
@@ -98,11 +104,29 @@ public final class Service {
                             recording,
                             keeper,
                             audience,
-                            new Grower(orders, audience::answered, standing))
+                            new Grower(this::orders, audience::answered, standing))
                     .run(from.state());
         } finally {
             around.letGo();
         }
+    }
+
+    /** On the line's thread. */
+    private void asked(Order order) {
+        if (!byMessage.offer(order)) {
+            audience.answered(new Answer(order, false, "Too much was asked for at once. Ask again."));
+        }
+    }
+
+    private List<Order> orders() {
+        List<Order> here = orders.take();
+        List<Order> messages = byMessage.take();
+        if (here.isEmpty()) {
+            return messages;
+        }
+        List<Order> all = new ArrayList<>(here);
+        all.addAll(messages);
+        return all;
     }
 
     private Optional<SavedState> parsed(String text) {

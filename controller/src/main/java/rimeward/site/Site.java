@@ -162,6 +162,13 @@ public record Site(
                 messaging, machines, otherC);
     }
 
+    /** The same place with messages by another way. */
+    public Site with(Messaging other) {
+        return new Site(
+                id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door, other,
+                machines, floorC);
+    }
+
     /** Whether this may be the floor: no plant gets colder than it bears, and the hot limit keeps clear of the band, °C. */
     public boolean takesFloor(double otherC) {
         return otherC >= lowestFloorC() && otherC <= Plant.HIGHEST_MINIMUM_C && targets.leavesRoomAbove(otherC);

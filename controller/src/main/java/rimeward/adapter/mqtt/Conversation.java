@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rimeward.core.Stepped;
+import rimeward.core.order.Answer;
 import rimeward.homie.Message;
 import rimeward.port.Outbox;
 
@@ -89,47 +90,56 @@ final class Conversation {
             }
             up = false;
             mail.lineBroke();
+            tree.lineBroke();
         }
     }
 
     private void speak(Line line) throws LineFailed, InterruptedException {
         line.open(tree.will());
         line.listen(tree.subscriptions());
-        digest();
+        digest(); // it is to know the newest before it speaks
         line.send(tree.atConnect());
-        stands();
         while (!post.isStopping()) {
             post.check();
-            listen();
-            Optional<Stepped> decided = digest();
-            if (decided.isPresent()) {
-                line.send(tree.after(decided.get()));
+            listen(line);
+            line.send(digest());
+            answer(line);
+            if (!up && tree.isReady()) {
+                stands();
             }
-            deliver(line);
+            if (up) {
+                deliver(line);
+            }
             judge();
+            tree.tidy(bell.nowMs());
             bell.await(Math.min(LONGEST_WAIT_MS, mail.waitMs(bell.nowMs())));
         }
         line.send(tree.atStop());
         line.leave();
     }
 
-    private Optional<Stepped> digest() {
+    private List<Message> digest() {
         Optional<Stepped> decided = post.nextDecided();
-        decided.ifPresent(
-                stepped -> epochMs = stepped.outcome().frame().tick().wall().epochMs());
-        return decided;
+        if (decided.isEmpty()) {
+            return List.of();
+        }
+        epochMs = decided.get().outcome().frame().tick().wall().epochMs();
+        return tree.after(decided.get());
     }
 
-    private void listen() {
+    private void answer(Line line) throws LineFailed {
+        for (Optional<Answer> next = post.nextAnswer(); next.isPresent(); next = post.nextAnswer()) {
+            line.send(tree.answered(next.get()));
+        }
+    }
+
+    private void listen(Line line) throws LineFailed {
         for (Optional<Post.Heard> next = post.nextHeard(); next.isPresent(); next = post.nextHeard()) {
             Post.Heard heard = next.get();
             if (mail.isComplete(heard)) {
-                outbox.sent(mail.inHand().orElseThrow(), epochMs);
-                mail.arrived();
-                allowed();
-            } else {
-                tree.heard(heard.topic(), heard.payload(), heard.retained());
+                arrived();
             }
+            line.send(tree.heard(heard, bell.nowMs()));
         }
         long leftOut = post.leftOut();
         if (leftOut > 0) {
@@ -148,7 +158,17 @@ final class Conversation {
             List<Message> messages = tree.of(mail.inHand().orElseThrow());
             mail.sending(messages, bell.nowMs());
             line.send(messages);
+            if (messages.isEmpty()) { // nothing of it is told on the line
+                arrived();
+            }
         }
+    }
+
+    private void arrived() {
+        outbox.sent(mail.inHand().orElseThrow(), epochMs);
+        mail.arrived();
+        post.news();
+        allowed();
     }
 
     // ---- what is told of the line itself

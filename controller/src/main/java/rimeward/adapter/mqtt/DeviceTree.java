@@ -2,29 +2,42 @@ package rimeward.adapter.mqtt;
 
 import java.util.List;
 import rimeward.core.Stepped;
+import rimeward.core.order.Answer;
 import rimeward.homie.Message;
 import rimeward.port.Outbox;
 
 /** What is said on the line. Asked on the line's thread only. */
-public interface DeviceTree {
+interface DeviceTree {
     /** What the broker says for us when we vanish. */
     Message will();
 
-    /** Filters: commands, and our own alerts, whose echo shows that they arrived. */
+    /** Filters: commands, and what we say ourselves, whose echo shows that it arrived. */
     List<String> subscriptions();
 
-    /** Everything, retained, from the beginning to "ready". */
+    /** The first words on a line; more may follow from what is heard. */
     List<Message> atConnect();
 
-    /** What a decision has changed. */
+    /** Whether everything has been said on this line, so that alerts may follow. */
+    boolean isReady();
+
+    /** What a decision has changed; without a line it only takes note. */
     List<Message> after(Stepped stepped);
 
     /** How an alert is told; each of these comes back as an echo. */
     List<Message> of(Outbox.Entry entry);
 
+    /** What became of an order. */
+    List<Message> answered(Answer answer);
+
     /** What is said before an orderly end. */
     List<Message> atStop();
 
-    /** Takes a message of others. */
-    void heard(String topic, byte[] payload, boolean retained);
+    /** The line broke. */
+    void lineBroke();
+
+    /** Takes a message of others, or an echo. */
+    List<Message> heard(Post.Heard heard, long nowMs);
+
+    /** Looks after what waits for its time. */
+    void tidy(long nowMs);
 }

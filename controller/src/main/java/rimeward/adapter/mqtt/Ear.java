@@ -6,8 +6,9 @@ interface Ear {
      * A message has come.
      *
      * @param retained whether it is an old one that the broker kept
+     * @param duplicate whether it may have come before (MQTT's DUP)
      */
-    void heard(String topic, byte[] payload, boolean retained);
+    void heard(String topic, byte[] payload, boolean retained, boolean duplicate);
 
     /** The line broke. */
     void lost(String why);

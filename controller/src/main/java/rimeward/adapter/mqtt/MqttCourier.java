@@ -2,10 +2,14 @@ package rimeward.adapter.mqtt;
 
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rimeward.core.Stepped;
+import rimeward.core.order.Answer;
+import rimeward.core.order.Order;
+import rimeward.homie.HomieDevice;
 import rimeward.port.Outbox;
 import rimeward.site.Messaging;
 import rimeward.site.Site;
@@ -33,10 +37,13 @@ public final class MqttCourier implements AutoCloseable {
     /**
      * Begins to speak.
      *
+     * @param orders takes what the grower asks for, on the line's thread; must not block
      * @param nanoTime monotonic time, ns: {@code System.nanoTime}
      */
     public static MqttCourier start(
-            Site site, Messaging.Mqtt settings, DeviceTree tree, Outbox outbox, LongSupplier nanoTime) {
+            Site site, Messaging.Mqtt settings, Outbox outbox, Consumer<Order> orders, LongSupplier nanoTime) {
+        String version = MqttCourier.class.getPackage().getImplementationVersion();
+        HomieDevice device = new HomieDevice(site, settings, version == null ? "unknown" : version, false);
         Bell bell = new SemaphoreBell(nanoTime);
         Post post = new Post(bell);
         ScheduledExecutorService watchdog = Executors.newSingleThreadScheduledExecutor(run -> {
@@ -50,7 +57,7 @@ public final class MqttCourier implements AutoCloseable {
                 new Conversation(
                         "the broker " + settings.host() + ":" + settings.port(),
                         PahoLine.maker(settings, clientId, watchdog),
-                        tree,
+                        new HomieTree(device, orders),
                         outbox,
                         post,
                         bell,
@@ -73,6 +80,11 @@ public final class MqttCourier implements AutoCloseable {
     /** A decision was made. */
     public void decided(Stepped stepped) {
         post.decided(stepped);
+    }
+
+    /** What became of an order. */
+    public void answered(Answer answer) {
+        post.answered(answer);
     }
 
     /** There may be something new in the outbox. */

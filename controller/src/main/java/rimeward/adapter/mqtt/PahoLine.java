@@ -201,7 +201,7 @@ final class PahoLine implements Line {
 
         @Override
         public void messageArrived(String topic, MqttMessage message) {
-            ear.heard(topic, message.getPayload(), message.isRetained());
+            ear.heard(topic, message.getPayload(), message.isRetained(), message.isDuplicate());
         }
 
         @Override

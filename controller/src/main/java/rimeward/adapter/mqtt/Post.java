@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rimeward.core.Stepped;
+import rimeward.core.order.Answer;
 import rimeward.port.Outbox;
 
 /**
@@ -19,11 +20,12 @@ final class Post {
 
     /** A message of others; its payload is not changed any more. */
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared as a whole
-    record Heard(String topic, byte[] payload, boolean retained) {}
+    record Heard(String topic, byte[] payload, boolean retained, boolean duplicate) {}
 
     private final Bell bell;
     private final Deque<Heard> heard = new ArrayDeque<>();
     private final Deque<Outbox.Entry> mail = new ArrayDeque<>();
+    private final Deque<Answer> answers = new ArrayDeque<>();
     private @Nullable Stepped newest;
     private @Nullable Ear ear;
     private @Nullable String lost;
@@ -39,6 +41,18 @@ final class Post {
     synchronized void decided(Stepped stepped) {
         newest = stepped;
         bell.ring();
+    }
+
+    /** What became of an order; bounded, for they come no faster than orders do. */
+    synchronized void answered(Answer answer) {
+        if (answers.size() < MOST_HEARD) {
+            answers.add(answer);
+            bell.ring();
+        }
+    }
+
+    synchronized Optional<Answer> nextAnswer() {
+        return Optional.ofNullable(answers.poll());
     }
 
     /** There is something new in the outbox. */
@@ -62,8 +76,8 @@ final class Post {
         lost = null;
         Ear mine = new Ear() {
             @Override
-            public void heard(String topic, byte[] payload, boolean retained) {
-                take(this, new Heard(topic, payload, retained));
+            public void heard(String topic, byte[] payload, boolean retained, boolean duplicate) {
+                take(this, new Heard(topic, payload, retained, duplicate));
             }
 
             @Override

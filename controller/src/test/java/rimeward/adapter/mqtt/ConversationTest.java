@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import rimeward.alert.Alert;
 import rimeward.alert.AlertKind;
 import rimeward.core.Stepped;
+import rimeward.core.order.Answer;
 import rimeward.core.reading.Tick;
 import rimeward.core.reading.WallTime;
 import rimeward.homie.Message;
@@ -228,8 +229,25 @@ class ConversationTest {
         }
 
         @Override
-        public void heard(String topic, byte[] payload, boolean retained) {
-            orders.add(topic);
+        public boolean isReady() {
+            return true;
         }
+
+        @Override
+        public List<Message> answered(Answer answer) {
+            return List.of();
+        }
+
+        @Override
+        public void lineBroke() {}
+
+        @Override
+        public List<Message> heard(Post.Heard heard, long nowMs) {
+            orders.add(heard.topic());
+            return List.of();
+        }
+
+        @Override
+        public void tidy(long nowMs) {}
     }
 }

@@ -38,7 +38,7 @@ final class FakeBroker implements Line.Maker {
     /** As others would publish. */
     void says(String topic, String payload, boolean old) {
         if (ear != null) {
-            ear.heard(topic, payload.getBytes(UTF_8), old);
+            ear.heard(topic, payload.getBytes(UTF_8), old, false);
         }
     }
 
@@ -89,7 +89,7 @@ final class FakeBroker implements Line.Maker {
                     log.add(each.topic() + "=" + each.text());
                     retained.put(each.topic(), each.text());
                     if (alert) {
-                        mine.heard(each.topic(), each.payload(), false);
+                        mine.heard(each.topic(), each.payload(), false, false);
                     }
                 }
             }

@@ -23,6 +23,7 @@ import rimeward.sim.scenario.BadInput;
 import rimeward.sim.scenario.Overrides;
 import rimeward.sim.scenario.Scenario;
 import rimeward.sim.scenario.ScenarioFile;
+import rimeward.site.Site;
 
 /** {@code rimeward-sim live}: watch the controller at work on a simulated tunnel. */
 @Command(
@@ -53,6 +54,13 @@ final class LiveCommand implements Callable<Integer> {
             description = "where the record is kept; a folder without one (default: a new folder)")
     private @Nullable Path data;
 
+    @Option(
+            names = "--broker",
+            paramLabel = "HOST:PORT",
+            description =
+                    "a broker of MQTT that takes its messages unencrypted, or none (default: the settings', or a private one)")
+    private @Nullable String broker;
+
     private volatile boolean stopped;
 
     @Override
@@ -68,11 +76,12 @@ final class LiveCommand implements Callable<Integer> {
         CountDownLatch ended = new CountDownLatch(1);
         stopOnSignal(Thread.currentThread(), ended);
         long beganNs = System.nanoTime();
-        try {
+        try (LiveBroker messages = broker(scenario.site(), folder, out)) {
+            Site site = scenario.site().with(messages.messaging());
             LiveTunnel tunnel = new LiveTunnel(scenario, simulatedS -> reach(beganNs, simulatedS));
             Audience audience = new LiveLines(scenario, out::println);
             while (!tunnel.isOver()) { // once, and again after every restart of the controller
-                new Service(scenario.site(), law.law(), folder, tunnel, audience, System::nanoTime).run();
+                new Service(site, law.law(), folder, tunnel, audience, System::nanoTime).run();
             }
             out.println(stopped ? "Stopped." : "The scenario is over.");
             out.println("Its record: " + folder.resolve(Service.RECORD)
@@ -82,6 +91,14 @@ final class LiveCommand implements Callable<Integer> {
             ended.countDown();
         }
         return 0;
+    }
+
+    private LiveBroker broker(Site site, Path folder, PrintWriter out) throws IOException {
+        try {
+            return LiveBroker.of(site, broker, folder, out::println);
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), "--broker is " + broker + ": " + e.getMessage() + ".", e);
+        }
     }
 
     private Path folder() throws IOException {

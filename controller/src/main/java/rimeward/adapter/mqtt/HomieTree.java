@@ -1,0 +1,99 @@
+package rimeward.adapter.mqtt;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Consumer;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rimeward.core.Stepped;
+import rimeward.core.order.Answer;
+import rimeward.core.order.Order;
+import rimeward.homie.Heard;
+import rimeward.homie.HomieDevice;
+import rimeward.homie.Message;
+import rimeward.port.Outbox;
+
+/** The Homie device on the line: what it wants written down goes to the log, what is asked of it goes on. */
+final class HomieTree implements DeviceTree {
+    private static final Logger LOG = LoggerFactory.getLogger(HomieTree.class);
+    private static final byte[] READY = "ready".getBytes(UTF_8);
+
+    private final HomieDevice device;
+    private final Consumer<Order> orders;
+    private boolean ready;
+
+    HomieTree(HomieDevice device, Consumer<Order> orders) {
+        this.device = device;
+        this.orders = orders;
+    }
+
+    @Override
+    public Message will() {
+        return device.will();
+    }
+
+    @Override
+    public List<String> subscriptions() {
+        return device.subscriptions();
+    }
+
+    @Override
+    public List<Message> atConnect() {
+        return device.atConnect();
+    }
+
+    @Override
+    public boolean isReady() {
+        return ready;
+    }
+
+    @Override
+    public List<Message> after(Stepped stepped) {
+        return noticed(device.after(stepped));
+    }
+
+    @Override
+    public List<Message> of(Outbox.Entry entry) {
+        return device.of(entry.number(), entry.alert());
+    }
+
+    @Override
+    public List<Message> answered(Answer answer) {
+        return noticed(device.answered(answer));
+    }
+
+    @Override
+    public List<Message> atStop() {
+        return device.atStop();
+    }
+
+    @Override
+    public void lineBroke() {
+        ready = false;
+        device.atStop(); // it takes note that there is no line; nobody hears the words
+    }
+
+    @Override
+    public List<Message> heard(Post.Heard heard, long nowMs) {
+        Heard found = device.heard(heard.topic(), heard.payload(), heard.retained(), heard.duplicate(), nowMs);
+        found.lines().forEach(LOG::info);
+        if (found instanceof Heard.Asked asked) {
+            orders.accept(asked.order());
+        }
+        return noticed(found.messages());
+    }
+
+    @Override
+    public void tidy(long nowMs) {
+        device.linesDue(nowMs).forEach(LOG::info);
+    }
+
+    private List<Message> noticed(List<Message> messages) {
+        for (Message each : messages) {
+            ready |= each.topic().endsWith("/$state") && Arrays.equals(each.payload(), READY);
+        }
+        return messages;
+    }
+}
