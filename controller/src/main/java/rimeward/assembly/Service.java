@@ -139,7 +139,7 @@ public final class Service {
     }
 
     private Standing standing(SavedState saved) {
-        Standing standing = Restart.standing(saved, site);
+        Standing standing = Restart.standing(saved, site, around.now());
         if (standing.floor() instanceof FloorOrder.Asked asked) {
             audience.says("holds the floor that was asked for, " + asked.floorC() + " °C, and not the settings' "
                     + site.floorC() + " °C");

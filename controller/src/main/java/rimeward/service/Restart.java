@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.util.zip.CRC32;
 import rimeward.core.ControlState;
 import rimeward.core.order.FloorOrder;
+import rimeward.core.order.HandedForecast;
 import rimeward.core.order.Standing;
 import rimeward.core.reading.WallTime;
 import rimeward.record.SavedState;
@@ -23,11 +24,19 @@ public record Restart(ControlState state, long elapsedMs) {
         return sum.getValue();
     }
 
-    /** What was ordered before, as far as it still stands; a floor falls with the settings that it was asked against. */
-    public static Standing standing(SavedState saved, Site settings) {
-        return saved.standing().floor() instanceof FloorOrder.Asked asked && !stands(asked, settings)
-                ? saved.standing().withFloor(FloorOrder.AS_IN_SETTINGS)
-                : saved.standing();
+    /**
+     * What was ordered before, as far as it still stands: a floor falls with the settings that it was asked against, and a forecast
+     * when nobody knows how old it has become.
+     */
+    public static Standing standing(SavedState saved, Site settings, WallTime now) {
+        Standing all = saved.standing();
+        boolean floorFalls = all.floor() instanceof FloorOrder.Asked asked && !stands(asked, settings);
+        Standing kept = floorFalls ? all.withFloor(FloorOrder.AS_IN_SETTINGS) : all;
+        return isTimed(saved, now) ? kept : kept.withForecast(HandedForecast.NONE);
+    }
+
+    private static boolean isTimed(SavedState saved, WallTime now) {
+        return saved.wall().trusted() && now.trusted();
     }
 
     private static boolean stands(FloorOrder.Asked asked, Site settings) {
@@ -36,7 +45,6 @@ public record Restart(ControlState state, long elapsedMs) {
 
     /** How long nobody was there, ms: by the wall clock where both ends are trusted, else nothing, so that rests begin anew. */
     public static long outageMs(SavedState saved, WallTime now) {
-        boolean trusted = saved.wall().trusted() && now.trusted();
-        return trusted ? Math.max(0, now.epochMs() - saved.wall().epochMs()) : 0;
+        return isTimed(saved, now) ? Math.max(0, now.epochMs() - saved.wall().epochMs()) : 0;
     }
 }

@@ -19,6 +19,7 @@ import rimeward.alert.AlertKind;
 import rimeward.core.Stepped;
 import rimeward.core.decision.DutyLaw;
 import rimeward.core.order.Answer;
+import rimeward.core.order.Order;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Tick;
@@ -26,10 +27,13 @@ import rimeward.core.reading.WallTime;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
 import rimeward.port.ForecastSource;
+import rimeward.port.Orders;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.port.Ticker;
+import rimeward.service.OrderQueue;
 import rimeward.service.Surroundings;
+import rimeward.site.Plant;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -45,9 +49,11 @@ class ServiceTest {
     private final List<Alert> told = Collections.synchronizedList(new ArrayList<>());
     private Path data = Path.of("");
     private boolean brokenClock;
+    private Site site = SITE;
+    private Orders orders = Orders.none();
 
     private void run(int ticks) {
-        new Service(SITE, new DutyLaw(), data, new ByHand(ticks), new Ear(), System::nanoTime).run();
+        new Service(site, new DutyLaw(), data, new ByHand(ticks), orders, new Ear(), System::nanoTime).run();
     }
 
     @Test
@@ -58,6 +64,23 @@ class ServiceTest {
         run(30);
         assertThat(done).anyMatch(line -> line.startsWith("takes up where it left off"));
         assertThat(told).extracting(Alert::kind).contains(AlertKind.SERVICE_RESTARTED);
+    }
+
+    @Test
+    void whatWasOrderedIsAnsweredAndTheNextStartHoldsItUntilTheSettingsChange() {
+        data = folder;
+        OrderQueue queue = new OrderQueue();
+        orders = queue;
+        queue.offer(new Order.SetFloor(6));
+        run(3);
+        assertThat(answers).singleElement().matches(Answer::taken);
+        done.clear();
+        run(3);
+        assertThat(done).contains("holds the floor that was asked for, 6.0 °C, and not the settings' 4.0 °C");
+        site = Sites.of(new Plant("lemon", 5));
+        done.clear();
+        run(3);
+        assertThat(done).anyMatch(line -> line.contains("falls with the settings it was asked against"));
     }
 
     @Test

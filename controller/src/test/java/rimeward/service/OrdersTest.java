@@ -23,6 +23,7 @@ import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Reading;
 import rimeward.core.reading.Tick;
+import rimeward.core.reading.WallTime;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
 import rimeward.port.ForecastSource;
@@ -53,6 +54,7 @@ class OrdersTest {
     private double floorC;
     private String kept = "";
     private int beats;
+    private boolean clockTrusted = true;
 
     private static final class Source implements ForecastSource {
         private final boolean canAsk;
@@ -114,7 +116,7 @@ class OrdersTest {
     private void restart(int ticks) {
         SavedState saved = SavedState.parse(kept);
         state = StateKeeper.restored(saved, site, law, new ControlCycle(site, law));
-        standing = Restart.standing(saved, site);
+        standing = Restart.standing(saved, site, new WallTime(now.tick().wall().epochMs(), clockTrusted));
         run(ticks);
     }
 
@@ -294,6 +296,15 @@ class OrdersTest {
         assertThat(outlook).isEqualTo(new Outlook.Night(7, -6, 1.5, 590));
         order(new Order.HandForecast(Outlook.NONE));
         run(1);
+        assertThat(outlook).isEqualTo(Outlook.NONE);
+    }
+
+    @Test
+    void aForecastOfUnknownAgeIsNotUsedAfterARestart() {
+        order(new Order.HandForecast(new Outlook.Night(7, -6, 1.5, 600)));
+        run(1);
+        clockTrusted = false;
+        restart(1);
         assertThat(outlook).isEqualTo(Outlook.NONE);
     }
 
