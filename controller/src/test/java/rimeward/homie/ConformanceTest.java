@@ -45,7 +45,7 @@ final class ConformanceTest {
     }
 
     private static Alert alert(Site site, Alert.Change change, Frame frame) {
-        return new Alert(AlertKind.TANK_FULL, site.id(), change, frame.tick(), "The tank is full. Empty it.");
+        return OddAlerts.of(AlertKind.TANK_FULL, site.id(), change, frame.tick(), "The tank is full. Empty it.");
     }
 
     private static List<Site> sites() {
