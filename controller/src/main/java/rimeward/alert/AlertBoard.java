@@ -1,10 +1,12 @@
 package rimeward.alert;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import rimeward.core.Outcome;
 import rimeward.core.guard.Holder;
 import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Outside;
 import rimeward.core.judgement.Trust;
 import rimeward.core.watch.Delivery;
 import rimeward.site.Site;
@@ -16,7 +18,9 @@ public final class AlertBoard {
     private static final Door[] DOORS = Door.values(); // once: values() copies
 
     private Site site;
+    private final List<Slot> lost = new ArrayList<>();
     private final List<Slot> sensors = new ArrayList<>();
+    private final List<Slot> atOdds = new ArrayList<>();
     private final List<Slot> weak = new ArrayList<>();
     private final List<Slot> stuck = new ArrayList<>();
     private final Slot floor;
@@ -25,30 +29,60 @@ public final class AlertBoard {
     private final Slot notDrying;
     private final Slot tank;
     private final Slot airing;
+    private final Slot frost;
+    private final Slot nearlyFull;
+    private final Slot wet;
+    private final Slot loss;
+    private final Slot open;
+    private final Slot unset;
+    private final Slot disk;
+    private final Slot voltage;
+    private final Watches watches;
     private final Slot law;
     private final List<Slot> doors = new ArrayList<>();
     private final Slot clock;
+    private final Slot restart;
+    private final Slot powerCut;
+    private final Slot setAsideRecord;
+    private final List<Slot> acknowledged = new ArrayList<>();
     private final Slot late;
     private long lastMs;
     private boolean restarted;
     private boolean sameBoot;
+    private boolean clockWasSet;
     private int setAside;
 
     public AlertBoard(Site site) {
         this.site = site;
         floor = new Slot(AlertKind.FLOOR_CROSSED, site.id(), 60, 300);
         barred = new Slot(AlertKind.TOO_HOT, site.id(), 60, 300);
-        blind = new Slot(AlertKind.BLIND, site.id(), 0, 60);
+        blind = new Slot(AlertKind.BLIND, site.id(), 0, 300);
         notDrying = new Slot(AlertKind.DRYER_NOT_DRYING, site.id(), 0, 60);
-        tank = new Slot(AlertKind.TANK_FULL, site.id(), 0, 60);
+        tank = new Slot(AlertKind.TANK_FULL, site.id(), 0, 300);
         airing = new Slot(AlertKind.AIRING, site.id(), 900, 60);
+        frost = new Slot(AlertKind.FROST_RISK, site.id(), 600, 3600);
+        nearlyFull = new Slot(AlertKind.TANK_NEARLY_FULL, site.id(), 0, 60);
+        wet = new Slot(AlertKind.TOO_WET, site.id(), 0, 600);
+        loss = new Slot(AlertKind.EXTRA_LOSS, site.id(), 900, 1800);
+        open = new Slot(AlertKind.DOOR_OPEN, site.id(), 900, 60);
+        unset = new Slot(AlertKind.CLOCK_NEVER_SET, site.id(), 3600, 60);
+        disk = new Slot(AlertKind.DISK_NEARLY_FULL, site.id(), 60, 3600);
+        voltage = new Slot(AlertKind.UNDER_VOLTAGE, site.id(), 10, 3600);
+        watches = new Watches(site);
         law = new Slot(AlertKind.LAW_FAILED, site.id(), 0, 600);
         for (Door door : DOORS) {
             doors.add(new Slot(AlertKind.DOOR_FAILED, door.subject(), 0, 60));
         }
         clock = new Slot(AlertKind.CLOCK_JUMPED, site.id(), 0, 0);
         late = new Slot(AlertKind.TICKS_LATE, site.id(), 0, 300);
-        site.sensors().forEach(s -> sensors.add(new Slot(AlertKind.SENSOR_DOUBTED, s.id(), 120, 300)));
+        restart = Slot.event(AlertKind.SERVICE_RESTARTED, site.id());
+        powerCut = Slot.event(AlertKind.POWER_WAS_CUT, site.id());
+        setAsideRecord = Slot.event(AlertKind.RECORD_SET_ASIDE, site.id());
+        site.sensors().forEach(s -> {
+            lost.add(new Slot(AlertKind.SENSOR_LOST, s.id(), 120, 300));
+            sensors.add(new Slot(AlertKind.SENSOR_DOUBTED, s.id(), 120, 300));
+            atOdds.add(new Slot(AlertKind.SENSORS_DISAGREE, s.id(), 120, 300));
+        });
         site.machines().forEach(m -> {
             weak.add(new Slot(AlertKind.HEAT_NOT_ARRIVING, m.id(), 0, 600));
             stuck.add(new Slot(AlertKind.RELAY_WELDED, m.id(), 30, 600));
@@ -70,6 +104,8 @@ public final class AlertBoard {
                     .filter(s -> s.kind() == slot.kind && s.subject().equals(slot.subject))
                     .forEach(slot::resume);
         }
+        watches.tank().resume(nearlyFull.sumS());
+        watches.mould().resume(wet.sumS());
     }
 
     /** The same place with other limits, from the next outcome on. */
@@ -84,14 +120,39 @@ public final class AlertBoard {
 
     private List<Slot> slots() {
         List<Slot> all = new ArrayList<>(List.of(floor, barred, blind, notDrying, tank, airing, law, clock, late));
+        all.addAll(List.of(restart, powerCut, setAsideRecord));
+        all.addAll(List.of(frost, nearlyFull, wet, loss, open, unset, disk, voltage));
+        all.addAll(lost);
         all.addAll(sensors);
+        all.addAll(atOdds);
         all.addAll(weak);
         all.addAll(stuck);
         all.addAll(doors);
         return all;
     }
 
-    /** What was raised or cleared by this outcome, mostly nothing. */
+    /**
+     * Somebody knows of it: told with the next outcome, and left in peace from then on, see {@link Pace}. What happened in a moment
+     * is over with that.
+     *
+     * @return whether it stands
+     */
+    public boolean acknowledge(String id) {
+        for (Slot slot : slots()) {
+            if (slot.isRaised() && slot.id().equals(id)) {
+                if (slot.acknowledge()) {
+                    acknowledged.add(slot);
+                }
+                if (slot == nearlyFull) {
+                    watches.tank().emptied();
+                }
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** What became of any alert by this outcome, the worst first; mostly nothing. */
     public List<Alert> after(Outcome outcome) {
         return after(outcome, Troubles.NONE);
     }
@@ -102,16 +163,14 @@ public final class AlertBoard {
         lastMs = outcome.frame().tick().elapsedMs();
         boolean dark = outcome.outageS() > 0;
         Changes changes = new Changes(outcome, dark ? 0 : dtS); // nobody saw how long anything lasted in the dark
-        if (restarted && (sameBoot || !dark)) {
-            changes.tell(AlertKind.SERVICE_RESTARTED, site.id(), Alert.Change.RAISED);
-        } else if (dark) {
-            changes.tell(AlertKind.POWER_WAS_CUT, site.id(), Alert.Change.RAISED); // an event: it has no end to tell of
-        }
+        acknowledged.forEach(changes::acknowledge);
+        acknowledged.clear();
+        boolean again = restarted && (sameBoot || !dark);
+        changes.event(restart, again);
+        changes.event(powerCut, dark && !again);
         restarted = false;
-        if (troubles.timesRecordSetAside() > setAside) {
-            setAside = troubles.timesRecordSetAside();
-            changes.tell(AlertKind.RECORD_SET_ASIDE, site.id(), Alert.Change.RAISED); // an event too
-        }
+        changes.event(setAsideRecord, troubles.timesRecordSetAside() > setAside);
+        setAside = Math.max(setAside, troubles.timesRecordSetAside());
         changes.look(floor, belowFloor(outcome));
         changes.look(barred, outcome.guarded().holder() == Holder.BARRED);
         changes.look(blind, outcome.judgement().trust() == Trust.BLIND);
@@ -119,13 +178,12 @@ public final class AlertBoard {
         changes.look(notDrying, outcome.deliveries().dryerNotDrying());
         changes.look(airing, AiringAdvice.holds(site, outcome.judgement(), airing.isRaised()));
         changes.look(law, outcome.lawFailed());
+        watched(changes, outcome, dark ? 0 : dtS);
         boolean full = outcome.judgement().trust() == Trust.FULL; // then no sensor is in doubt
         for (int i = 0; i < sensors.size(); i++) {
-            changes.look(
-                    sensors.get(i),
-                    !full
-                            && (outcome.judgement().airVerdicts().get(i).isDoubted()
-                                    || outcome.judgement().rhVerdicts().get(i).isDoubted()));
+            changes.look(lost.get(i), !full && SensorText.isSo(lost.get(i).kind, outcome.judgement(), i));
+            changes.look(sensors.get(i), !full && SensorText.isSo(sensors.get(i).kind, outcome.judgement(), i));
+            changes.look(atOdds.get(i), !full && SensorText.isSo(atOdds.get(i).kind, outcome.judgement(), i));
         }
         for (int i = 0; i < weak.size(); i++) {
             changes.look(weak.get(i), outcome.deliveries().failed().has(i)); // resting, it is not mended yet
@@ -134,14 +192,38 @@ public final class AlertBoard {
         for (int i = 0; i < DOORS.length; i++) {
             changes.look(doors.get(i), troubles.isFailing(DOORS[i]));
         }
+        clockWasSet |= outcome.frame().tick().wall().trusted();
+        changes.look(unset, !clockWasSet);
+        changes.look(disk, troubles.isDiskNearlyFull());
+        changes.look(voltage, troubles.isVoltageLow());
         changes.look(clock, troubles.hasClockJumped());
         changes.look(late, troubles.isTickLate());
-        return changes.found;
+        return changes.worstFirst();
+    }
+
+    /** What has to be followed over hours. */
+    private void watched(Changes changes, Outcome outcome, double dtS) {
+        changes.look(frost, watches.frost().holds(site, watches.model(), outcome, frost.isRaised(), dtS));
+        changes.look(loss, watches.cover().holds(site, outcome, loss.isRaised(), dtS));
+        changes.look(wet, watches.mould().holds(outcome, dtS));
+        wet.sum(watches.mould().wetS());
+        changes.look(nearlyFull, watches.tank().holds(site, outcome, dtS));
+        nearlyFull.sum(watches.tank().ranS());
+        changes.look(open, !airing.isRaised() && isOpenInTheCold(outcome));
+    }
+
+    /** By day a door stands open for good reasons. */
+    private boolean isOpenInTheCold(Outcome outcome) {
+        boolean mild = outcome.judgement().outside() instanceof Outside.Seen seen
+                && seen.airC() >= site.targets().bandEndC(site.floorC());
+        return outcome.judgement().doorOpen() && !mild;
     }
 
     private boolean belowFloor(Outcome outcome) {
         double limitC = site.floorC() + (floor.isRaised() ? CLEAR_OF_FLOOR_K : 0);
-        return outcome.judgement().inside() instanceof Inside.Seen seen && seen.coldestC() < limitC;
+        return outcome.judgement().inside() instanceof Inside.Seen seen
+                ? seen.coldestC() < limitC
+                : floor.isRaised(); // while nobody can see, it is not over
     }
 
     /** One tick's look at every slot. */
@@ -156,17 +238,48 @@ public final class AlertBoard {
         }
 
         void look(Slot slot, boolean present) {
-            if (slot.changes(present, dtS)) {
-                tell(slot.kind, slot.subject, slot.isRaised() ? Alert.Change.RAISED : Alert.Change.CLEARED);
+            slot.look(present, dtS, epochS()).ifPresent(change -> tell(slot, change));
+        }
+
+        void event(Slot slot, boolean happens) {
+            if (!happens) {
+                look(slot, false);
+                return;
+            }
+            if (slot.isRaised()) {
+                tell(slot, Alert.Change.CLEARED); // another of its kind takes its place
+            }
+            slot.happened(epochS());
+            tell(slot, Alert.Change.RAISED);
+        }
+
+        void acknowledge(Slot slot) {
+            tell(slot, Alert.Change.ACKNOWLEDGED);
+            if (slot.isEvent()) {
+                tell(slot, Alert.Change.CLEARED);
+                slot.end();
             }
         }
 
-        void tell(AlertKind kind, String subject, Alert.Change change) {
+        private long epochS() {
+            return outcome.frame().tick().wall().epochMs() / 1000;
+        }
+
+        private void tell(Slot slot, Alert.Change change) {
             if (found.isEmpty()) {
                 found = new ArrayList<>();
             }
-            String text = AlertText.of(site, kind, subject, change, outcome);
-            found.add(new Alert(kind, subject, change, outcome.frame().tick(), text));
+            String text = AlertText.of(site, watches, slot.kind, slot.subject, change, outcome);
+            found.add(new Alert(
+                    slot.id(), slot.kind, slot.subject, change, outcome.frame().tick(), text));
+        }
+
+        /** When everything fails at once, what endangers the plants is read first. Alerts of one incident keep their order. */
+        List<Alert> worstFirst() {
+            if (found.size() > 1) {
+                found.sort(Comparator.comparing(alert -> alert.kind().severity()));
+            }
+            return found;
         }
     }
 }

@@ -1,6 +1,5 @@
 package rimeward.alert;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import rimeward.core.Outcome;
 import rimeward.core.judgement.Inside;
@@ -13,28 +12,35 @@ import rimeward.site.Site;
 final class AlertText {
     private AlertText() {}
 
-    static String of(Site site, AlertKind kind, String subject, Alert.Change change, Outcome outcome) {
-        if (change == Alert.Change.CLEARED) {
-            return cleared(site, kind, subject, outcome);
-        }
+    static String of(Site site, Watches watches, AlertKind kind, String subject, Alert.Change change, Outcome outcome) {
+        return switch (change) {
+            case RAISED -> stands(site, watches, kind, subject, outcome);
+            case REPEATED -> "Still: " + stands(site, watches, kind, subject, outcome);
+            case ACKNOWLEDGED -> kind.title() + " (" + subject + "): somebody knows.";
+            case CLEARED -> cleared(site, kind, subject, outcome);
+        };
+    }
+
+    private static String stands(Site site, Watches watches, AlertKind kind, String subject, Outcome outcome) {
         return switch (kind) {
             case FLOOR_CROSSED ->
-                "The coldest bench is at " + coldest(outcome) + reckoned(outcome) + "; the floor is "
-                        + degrees(site.floorC()) + ". Cover the plants or bring in heat now.";
+                "The coldest bench is at " + coldest(site, outcome) + reckoned(outcome) + "; the floor is "
+                        + site.degrees().text(site.floorC()) + ". Cover the plants or bring in heat now.";
             case HEAT_NOT_ARRIVING ->
-                subject + " is switched on but gives no heat. Coldest bench " + coldest(outcome)
-                        + ", floor " + degrees(site.floorC()) + timeLeft(site, outcome)
-                        + ". Check its plug, fuse, RCD and dial. " + others(site);
+                subject + " is switched on but gives no heat. Coldest bench " + coldest(site, outcome)
+                        + ", floor " + site.degrees().text(site.floorC()) + timeLeft(site, outcome)
+                        + ". Check its plug, fuse, RCD and dial. " + others(site, outcome);
             case RELAY_WELDED ->
                 subject + " is switched off but still draws power or warms the air. Its relay may be"
                         + " welded: unplug it.";
             case TOO_HOT ->
-                tooHot(degrees(site.targets().hotC()), outcome)
+                tooHot(site.degrees().text(site.targets().hotC()), outcome)
                         + ", so no heater may run although heat is needed. Look for a misplaced sensor.";
             case BLIND ->
                 "No inside temperature can be believed. The heater runs by the outside temperature (seen, forecast or"
                         + " the coldest of late) and the tunnel's heat loss until one returns. Check the sensors' cable.";
-            case SENSOR_DOUBTED -> SensorText.of(site, subject, outcome.judgement());
+            case SENSOR_LOST, SENSOR_DOUBTED, SENSORS_DISAGREE ->
+                SensorText.of(site, kind, subject, outcome.judgement());
             case DRYER_NOT_DRYING ->
                 "The dryer was switched on for an hour and the air is no drier. It rests half an hour and is"
                         + " tried again. Check its plug, tank, filter, coil and its own humidistat.";
@@ -56,9 +62,26 @@ final class AlertText {
             case TICKS_LATE ->
                 "A decision came more than a beat late. The relays stayed as they were meanwhile. Something else"
                         + " may be using the computer.";
+            case FROST_RISK -> watches.frost().text(site, watches.model(), outcome);
+            case EXTRA_LOSS ->
+                "The tunnel suddenly loses far more heat than it should. Coldest bench " + coldest(site, outcome)
+                        + ". Look whether a door is open or the cover is torn, and whether the heater is warm.";
+            case DOOR_OPEN ->
+                "The door has stood open for a quarter of an hour or more and it is cold outside. Coldest bench "
+                        + coldest(site, outcome) + ". Close it.";
+            case TOO_WET -> watches.mould().text(site.degrees());
+            case TANK_NEARLY_FULL -> watches.tank().text(site);
+            case UNDER_VOLTAGE ->
+                "The controller's computer gets too low a voltage and may stop at any time. Give it its own power supply"
+                        + " and a short, thick cable.";
+            case DISK_NEARLY_FULL ->
+                "The memory card is nearly full. Control goes on; soon nothing can be written down any more. Make room on it.";
+            case CLOCK_NEVER_SET ->
+                "For an hour nobody has told the computer the time of day. Control does not need it, but prices, nights and"
+                        + " times in the record may be wrong. Check the network.";
             case POWER_WAS_CUT ->
-                "The power was cut for " + length(outcome.outageS()) + ". Coldest bench now " + coldest(outcome)
-                        + "; the machines start one after another.";
+                "The power was cut for " + length(outcome.outageS()) + ". Coldest bench now " + coldest(site, outcome)
+                        + afterCut(site, outcome) + " The machines start one after another.";
         };
     }
 
@@ -71,6 +94,7 @@ final class AlertText {
                                 ? " gives heat again."
                                 : " is no longer suspected: it gave heat, or for two hours nobody could see.");
             case DRYER_NOT_DRYING -> "The dryer dries again, or has not been needed for two hours.";
+            case POWER_WAS_CUT, SERVICE_RESTARTED, RECORD_SET_ASIDE -> kind.title() + ": known, or shown long enough.";
             default -> kind.title() + ": over (" + subject + ").";
         };
     }
@@ -93,11 +117,14 @@ final class AlertText {
                 : "A sensor that is not believed reads above the hot limit (" + limit + "), and no other is believed";
     }
 
-    private static String others(Site site) {
-        long sources = site.machines().stream()
-                .filter(machine -> machine.role().isHeatSource())
-                .count();
-        return sources > 1 ? "The others are tried while heat is needed." : "There is no other source of heat.";
+    private static String others(Site site, Outcome outcome) {
+        long left = 0;
+        for (int i = 0; i < site.machines().size(); i++) {
+            boolean sound = !outcome.deliveries().failed().has(i)
+                    && outcome.deliveries().of(i) != Delivery.NOT_GIVING;
+            left += sound && site.machines().get(i).role().isHeatSource() ? 1 : 0;
+        }
+        return left > 0 ? "Whatever else can heat is tried while heat is needed." : "No other source of heat is left.";
     }
 
     /** Time until the floor if no heat came at all, where it is above and will be crossed. */
@@ -115,15 +142,28 @@ final class AlertText {
         return "";
     }
 
+    /** Nobody measured in the dark, and the air is coldest at its end unless the sun came. */
+    private static String afterCut(Site site, Outcome outcome) {
+        if (!(outcome.judgement().inside() instanceof Inside.Seen seen)) {
+            return ": look at the plants.";
+        }
+        return seen.coldestC() < site.floorC()
+                ? ", below the floor of " + site.degrees().text(site.floorC()) + ": look at the plants."
+                : ", above the floor of " + site.degrees().text(site.floorC())
+                        + "; how cold it was in between nobody measured.";
+    }
+
     private static String length(double lastsS) {
-        return lastsS < 120 ? Math.round(lastsS) + " seconds" : Math.round(lastsS / 60) + " minutes";
+        if (lastsS < 120) {
+            return Math.round(lastsS) + " seconds";
+        }
+        long minutes = Math.round(lastsS / 60);
+        return minutes < 120 ? minutes + " minutes" : minutes / 60 + " hours " + minutes % 60 + " minutes";
     }
 
-    private static String coldest(Outcome outcome) {
-        return outcome.judgement().inside() instanceof Inside.Seen seen ? degrees(seen.coldestC()) : "unknown";
-    }
-
-    private static String degrees(double tempC) {
-        return String.format(Locale.ROOT, "%.1f °C", tempC);
+    private static String coldest(Site site, Outcome outcome) {
+        return outcome.judgement().inside() instanceof Inside.Seen seen
+                ? site.degrees().text(seen.coldestC())
+                : "unknown";
     }
 }

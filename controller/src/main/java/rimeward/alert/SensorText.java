@@ -11,12 +11,27 @@ import rimeward.site.Site;
 final class SensorText {
     private SensorText() {}
 
-    static String of(Site site, String sensor, Judgement judgement) {
+    /** Whether either of a sensor's readings is doubted in this way. */
+    static boolean isSo(AlertKind kind, Judgement judgement, int sensor) {
+        return isSo(kind, judgement.airVerdicts().get(sensor))
+                || isSo(kind, judgement.rhVerdicts().get(sensor));
+    }
+
+    private static boolean isSo(AlertKind kind, Verdict verdict) {
+        return switch (verdict) {
+            case TRUSTED, NOT_FITTED -> false;
+            case LOST, TOO_OLD -> kind == AlertKind.SENSOR_LOST;
+            case AT_ODDS, DISAGREES -> kind == AlertKind.SENSORS_DISAGREE;
+            case OUT_OF_RANGE, TOO_FAST, FROZEN -> kind == AlertKind.SENSOR_DOUBTED;
+        };
+    }
+
+    static String of(Site site, AlertKind kind, String sensor, Judgement judgement) {
         for (int i = 0; i < site.sensors().size(); i++) {
             if (site.sensors().get(i).id().equals(sensor)) {
                 boolean inside = site.sensors().get(i).place().isInside();
                 Verdict air = judgement.airVerdicts().get(i);
-                return air.isDoubted()
+                return isSo(kind, air)
                         ? sensor + " (temperature) " + air.says() + ". " + air(inside, air, judgement)
                         : sensor + " (humidity) "
                                 + judgement.rhVerdicts().get(i).says() + ". " + humidity(site, inside, judgement);
@@ -33,8 +48,14 @@ final class SensorText {
             return "Control goes on without it.";
         }
         return judgement.inside() instanceof Inside.Seen
-                ? "The others carry on, and reckon with how much colder its bench usually is. Look at it."
+                ? othersCarryOn(judgement) + " with how much colder its bench usually is. Look at it."
                 : "No other is left. Look at it.";
+    }
+
+    private static String othersCarryOn(Judgement judgement) {
+        return judgement.inside() instanceof Inside.Seen seen && seen.benches().size() > 1
+                ? "The others carry on, and reckon"
+                : "The other carries on, and reckons";
     }
 
     private static String humidity(Site site, boolean inside, Judgement judgement) {
@@ -42,7 +63,7 @@ final class SensorText {
             return "Control goes on without it.";
         }
         if (judgement.damp() instanceof Damp.Seen) {
-            return "The others carry on without it.";
+            return "Control goes by the others.";
         }
         return site.drying() instanceof Drying.Dryer
                 ? "No other is left, so the dryer runs by the clock."

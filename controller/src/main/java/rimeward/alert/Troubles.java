@@ -33,4 +33,14 @@ public interface Troubles {
     boolean hasClockJumped();
 
     boolean isTickLate();
+
+    /** Whether the disk that the record is on has little room left. */
+    default boolean isDiskNearlyFull() {
+        return false;
+    }
+
+    /** Whether the computer's own power supply is too weak. */
+    default boolean isVoltageLow() {
+        return false;
+    }
 }

@@ -46,7 +46,7 @@ final class Log implements Audience {
 
     @Override
     public void told(Alert alert) {
-        print((alert.change() == Alert.Change.RAISED ? "ALERT " + alert.kind().title() + ": " : "") + alert.text());
+        print((alert.isNew() ? "ALERT " + alert.kind().title() + ": " : "") + alert.text());
     }
 
     private synchronized void print(String line) {

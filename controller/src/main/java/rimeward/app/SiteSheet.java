@@ -3,6 +3,7 @@ package rimeward.app;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import rimeward.site.Circuit;
+import rimeward.site.Degrees;
 import rimeward.site.Drying;
 import rimeward.site.Machine;
 import rimeward.site.Place;
@@ -47,6 +48,7 @@ final class SiteSheet {
         Targets targets = site.targets();
         double onC = site.floorC() + targets.guardMarginK();
         heading("Targets");
+        line("alerts tell temperatures in %s", site.degrees() == Degrees.CELSIUS ? "°C" : "°F");
         line(
                 "heat is on at %s °C at the latest, off at %s °C; none runs above %s °C",
                 Plain.number(onC), Plain.number(onC + targets.differentialK()), Plain.number(targets.hotC()));

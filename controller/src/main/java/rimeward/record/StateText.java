@@ -67,7 +67,17 @@ final class StateText {
         line(text, "outage", state.lastOutageS());
         standing(text, state.standing());
         for (AlertSlot slot : state.alerts()) {
-            line(text, "alert", slot.kind(), slot.subject(), slot.raised(), slot.lastedS());
+            line(
+                    text,
+                    "alert",
+                    slot.kind(),
+                    slot.subject(),
+                    slot.raised(),
+                    slot.lastedS(),
+                    slot.number(),
+                    slot.acknowledged(),
+                    slot.untoldS(),
+                    slot.sumS());
         }
         return text + SUM + sum(text.toString()) + "\n";
     }
@@ -250,7 +260,16 @@ final class StateText {
             List<AlertSlot> alerts = new ArrayList<>();
             while (at("alert")) {
                 String[] slot = parts("alert");
-                alerts.add(new AlertSlot(AlertKind.valueOf(slot[0]), slot[1], flag(slot[2]), number(slot[3])));
+                boolean old = slot.length == 4; // alerts had no number then, and were not told again
+                alerts.add(new AlertSlot(
+                        AlertKind.valueOf(slot[0]),
+                        slot[1],
+                        flag(slot[2]),
+                        number(slot[3]),
+                        old ? 0 : Long.parseLong(slot[4]),
+                        !old && flag(slot[5]),
+                        old ? 0 : number(slot[6]),
+                        old ? 0 : number(slot[7])));
             }
             if (next != lines.length) {
                 throw new IllegalArgumentException("\"" + lines[next] + "\"");

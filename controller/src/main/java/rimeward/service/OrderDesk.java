@@ -135,7 +135,9 @@ final class OrderDesk {
 
     // ---- alerts
 
-    private static Answer acknowledged(Order.Acknowledge order) {
-        return new Answer(order, false, "Alerts cannot be acknowledged yet; nothing was changed.");
+    private Answer acknowledged(Order.Acknowledge order) {
+        return board.acknowledge(order.alertId())
+                ? new Answer(order, true, "Acknowledged: " + order.alertId() + ".")
+                : new Answer(order, false, "No such alert stands any more: " + order.alertId() + ".");
     }
 }

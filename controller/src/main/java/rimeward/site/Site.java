@@ -15,6 +15,7 @@ import java.util.Set;
  * @param door whether and how the controller sees an open door
  * @param messaging how messages reach the grower
  * @param floorC the lowest temperature any plant may meet, °C: the highest of the plants' own minimums, or more if the grower asks for it
+ * @param degrees what temperatures are told in
  */
 public record Site(
         String id,
@@ -32,7 +33,8 @@ public record Site(
         Contact door,
         Messaging messaging,
         List<Machine> machines,
-        double floorC) {
+        double floorC,
+        Degrees degrees) {
 
     /** A place that goes by UTC, without a door contact. */
     public Site(
@@ -126,7 +128,8 @@ public record Site(
                 door,
                 messaging,
                 inOrder(heater, drying, venting),
-                highestMinimumC(plants));
+                highestMinimumC(plants),
+                Degrees.CELSIUS);
     }
 
     public Site {
@@ -159,14 +162,21 @@ public record Site(
     public Site withFloor(double otherC) {
         return new Site(
                 id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door,
-                messaging, machines, otherC);
+                messaging, machines, otherC, degrees);
+    }
+
+    /** The same place, whose grower reads temperatures so. */
+    public Site withDegrees(Degrees other) {
+        return new Site(
+                id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door,
+                messaging, machines, floorC, other);
     }
 
     /** The same place with messages by another way. */
     public Site with(Messaging other) {
         return new Site(
                 id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door, other,
-                machines, floorC);
+                machines, floorC, degrees);
     }
 
     /** Whether this may be the floor: no plant gets colder than it bears, and the hot limit keeps clear of the band, °C. */

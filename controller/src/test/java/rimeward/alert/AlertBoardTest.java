@@ -59,13 +59,13 @@ class AlertBoardTest {
         run(10);
         frames.air(1, Reading.NO_ANSWER);
         List<Alert> lost = run(500);
-        assertThat(briefly(lost)).containsExactly("SENSOR_DOUBTED middle RAISED");
+        assertThat(briefly(lost)).containsExactly("SENSOR_LOST middle RAISED");
         assertThat(lost.get(0).text())
                 .isEqualTo(
                         "middle (temperature) gives no reading. The others carry on, and reckon with how much colder its"
                                 + " bench usually is. Look at it.");
         frames.air(1, Frames.value(8));
-        assertThat(briefly(run(500))).containsExactly("SENSOR_DOUBTED middle CLEARED");
+        assertThat(briefly(run(500))).containsExactly("SENSOR_LOST middle CLEARED");
     }
 
     @Test
@@ -126,7 +126,7 @@ class AlertBoardTest {
         frames.tank(Signal.ON);
         assertThat(briefly(run(1))).containsExactly("TANK_FULL test-tunnel RAISED");
         frames.tank(Signal.OFF);
-        assertThat(briefly(run(20))).containsExactly("TANK_FULL test-tunnel CLEARED");
+        assertThat(briefly(run(100))).containsExactly("TANK_FULL test-tunnel CLEARED");
     }
 
     @Test
@@ -139,12 +139,61 @@ class AlertBoardTest {
     }
 
     @Test
-    void everyPowerCutIsToldAndNoneIsOver() {
+    void everyPowerCutIsToldAndShownForHalfADay() {
         run(10);
         frames.after(600);
-        assertThat(briefly(run(100))).containsExactly("POWER_WAS_CUT test-tunnel RAISED");
+        List<Alert> first = run(100);
+        assertThat(briefly(first)).containsExactly("POWER_WAS_CUT test-tunnel RAISED");
         frames.after(600);
-        assertThat(briefly(run(1000))).containsExactly("POWER_WAS_CUT test-tunnel RAISED");
+        List<Alert> second = run(1000);
+        assertThat(briefly(second))
+                .containsExactly("POWER_WAS_CUT test-tunnel CLEARED", "POWER_WAS_CUT test-tunnel RAISED");
+        assertThat(second.get(0).id()).isEqualTo(first.get(0).id());
+        assertThat(second.get(1).id()).isNotEqualTo(first.get(0).id()).matches("power-was-cut-test-tunnel-[0-9]+");
+        List<Alert> end = run(8640);
+        assertThat(briefly(end)).containsExactly("POWER_WAS_CUT test-tunnel CLEARED");
+        assertThat(end.get(0).id()).isEqualTo(second.get(1).id());
+    }
+
+    @Test
+    void plantsBelowTheirMinimumAreToldAgainAndAgainAndLessOftenToWhoKnows() {
+        frames.inside(3.5);
+        frames.power(0, Frames.value(990));
+        frames.power(1, Frames.value(1990));
+        run(40);
+        String id = board.saved().stream()
+                .filter(slot -> slot.kind() == AlertKind.FLOOR_CROSSED)
+                .map(slot -> Alert.id(slot.kind(), slot.subject(), slot.number()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(floors(run(720))).containsExactly("REPEATED", "REPEATED", "REPEATED", "REPEATED");
+        assertThat(board.acknowledge("floor-crossed-test-tunnel-1")).isFalse();
+        assertThat(board.acknowledge(id)).isTrue();
+        assertThat(floors(run(1))).containsExactly("ACKNOWLEDGED");
+        assertThat(board.acknowledge(id)).isTrue();
+        assertThat(floors(run(720))).as("known twice, told once").containsExactly("REPEATED");
+        frames.inside(5);
+        List<Alert> over = run(400);
+        assertThat(floors(over)).containsExactly("CLEARED");
+        assertThat(over.stream().filter(a -> a.kind() == AlertKind.FLOOR_CROSSED))
+                .allMatch(a -> a.id().equals(id));
+        assertThat(board.acknowledge(id)).isFalse();
+    }
+
+    private static List<String> floors(List<Alert> alerts) {
+        return alerts.stream()
+                .filter(alert -> alert.kind() == AlertKind.FLOOR_CROSSED)
+                .map(alert -> alert.change().name())
+                .toList();
+    }
+
+    @Test
+    void whatWasAcknowledgedAndItsIdSurviveARestart() {
+        frames.inside(3.5);
+        run(40);
+        AlertBoard other = new AlertBoard(site);
+        other.resume(board.saved(), 0, true);
+        assertThat(other.saved()).isEqualTo(board.saved());
     }
 
     @Test
@@ -251,7 +300,7 @@ class AlertBoardTest {
             frames.air(sensor, Reading.NO_ANSWER);
         }
         assertThat(run(40))
-                .filteredOn(alert -> alert.kind() == AlertKind.SENSOR_DOUBTED)
+                .filteredOn(alert -> alert.kind() == AlertKind.SENSOR_LOST)
                 .hasSize(3)
                 .allSatisfy(
                         alert -> assertThat(alert.text()).endsWith("gives no reading. No other is left. Look at it."));

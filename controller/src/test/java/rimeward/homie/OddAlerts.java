@@ -26,6 +26,6 @@ final class OddAlerts {
     }
 
     static Alert of(AlertKind kind, String subject, Alert.Change change, Tick at, String text) {
-        return new Alert(kind, subject, change, at, text);
+        return new Alert(Alert.id(kind, subject, 1), kind, subject, change, at, text);
     }
 }

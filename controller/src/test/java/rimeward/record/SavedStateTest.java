@@ -45,8 +45,8 @@ class SavedStateTest {
             -6.283185307179586,
             125.5,
             List.of(
-                    new AlertSlot(AlertKind.FLOOR_CROSSED, "hallin-rigg", true, 0),
-                    new AlertSlot(AlertKind.SENSOR_DOUBTED, "middle", false, 115)),
+                    new AlertSlot(AlertKind.FLOOR_CROSSED, "hallin-rigg", true, 0, 1_390_823_400L, true, 35.5, 0),
+                    new AlertSlot(AlertKind.SENSOR_DOUBTED, "middle", false, 115, 0, false, 0, 7.25)),
             new Standing(
                     new FloorOrder.Asked(6.5, 1234567890L),
                     new HandedForecast.Night(new Outlook.Night(3, -6.25, 1.0 / 3, 30_000), 86_400_000L)));

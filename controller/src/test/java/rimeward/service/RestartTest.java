@@ -112,14 +112,14 @@ class RestartTest {
     void anAlertFromBeforeIsNotToldAgainAndIsClearedOnce() {
         frames.air(1, Reading.NO_ANSWER);
         run(control, last, 60);
-        assertThat(told).containsExactly("SENSOR_DOUBTED middle RAISED");
+        assertThat(told).containsExactly("SENSOR_LOST middle RAISED");
         told.clear();
         restart(60);
         assertThat(told).containsExactly("SERVICE_RESTARTED test-tunnel RAISED");
         told.clear();
         frames.air(1, Frames.value(8));
         run(control, last, 200);
-        assertThat(told).containsExactly("SENSOR_DOUBTED middle CLEARED");
+        assertThat(told).containsExactly("SENSOR_LOST middle CLEARED");
     }
 
     @Test

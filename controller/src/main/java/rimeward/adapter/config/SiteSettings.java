@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import rimeward.site.Circuit;
 import rimeward.site.Contact;
+import rimeward.site.Degrees;
 import rimeward.site.Messaging;
 import rimeward.site.Plant;
 import rimeward.site.Sensor;
@@ -49,6 +50,7 @@ public final class SiteSettings {
         String id = name.get("id", Kinds.id());
         String called = name.get("name", Kinds.text());
         ZoneId zone = name.get("zone", Kinds.zone(), ZoneOffset.UTC);
+        Degrees degrees = name.get("tell_degrees", Kinds.word(Degrees.class), Degrees.CELSIUS);
         Optional<List<Plant>> plants = plants(top);
         TableReader targetsTable = top.table("targets");
         Optional<Targets> targets = targets(targetsTable);
@@ -63,20 +65,21 @@ public final class SiteSettings {
         Optional<Tariff> tariff = TariffSettings.read(top.table("tariff"));
         plants.ifPresent(some -> targets.ifPresent(band -> hotAboveFloorBand(targetsTable, some, band)));
         return top.whenSound(() -> new Site(
-                id,
-                called,
-                zone,
-                plants.orElseThrow(),
-                targets.orElseThrow(),
-                tunnel.orElseThrow(),
-                sensors.orElseThrow(),
-                machines.heater().orElseThrow(),
-                machines.drying().orElseThrow(),
-                machines.venting().orElseThrow(),
-                circuit.orElseThrow(),
-                tariff.orElseThrow(),
-                door,
-                messaging));
+                        id,
+                        called,
+                        zone,
+                        plants.orElseThrow(),
+                        targets.orElseThrow(),
+                        tunnel.orElseThrow(),
+                        sensors.orElseThrow(),
+                        machines.heater().orElseThrow(),
+                        machines.drying().orElseThrow(),
+                        machines.venting().orElseThrow(),
+                        circuit.orElseThrow(),
+                        tariff.orElseThrow(),
+                        door,
+                        messaging)
+                .withDegrees(degrees));
     }
 
     private static Contact door(TableReader top) {

@@ -101,6 +101,7 @@ final class RecordReader {
 
     private static Alert alert(ResultSet row) throws SQLException {
         return new Alert(
+                row.getString("incident"),
                 AlertKind.valueOf(row.getString("kind")),
                 row.getString("subject"),
                 Alert.Change.valueOf(row.getString("change")),

@@ -39,7 +39,10 @@ final class Schema {
                     "CREATE TABLE learned (name TEXT PRIMARY KEY, text TEXT NOT NULL)"),
             List.of(
                     "UPDATE outbox SET sent_ms = at_ms", // nobody has sent any so far, and old ones are no news
-                    "CREATE INDEX outbox_unsent ON outbox (id) WHERE sent_ms IS NULL"));
+                    "CREATE INDEX outbox_unsent ON outbox (id) WHERE sent_ms IS NULL"),
+            List.of(
+                    "ALTER TABLE outbox ADD COLUMN incident TEXT NOT NULL DEFAULT ''",
+                    "UPDATE outbox SET incident = 'old-' || id")); // nobody knew which belonged together
 
     static final int VERSION = STEPS.size();
 

@@ -141,6 +141,7 @@ class SqliteJournalTest {
                     "CREATE TABLE state (id INTEGER PRIMARY KEY CHECK (id = 1), text TEXT NOT NULL)",
                     "INSERT INTO night VALUES ('2025-01-05', 4.25, NULL, 86400, 60, 'dryer:1.5:3', 0.45, 2)",
                     "INSERT INTO state VALUES (1, 'as it was')",
+                    "INSERT INTO outbox VALUES (7, 1000, 1, 3, 5, 'TANK_FULL', 'site', 'RAISED', 'Empty it.', NULL)",
                     "PRAGMA user_version = 1")) {
                 Database.run(old, sql);
             }
@@ -149,6 +150,9 @@ class SqliteJournalTest {
             assertThat(journal.stateAtStart()).contains("as it was");
         }
         assertThat(troubles).isEmpty();
+        assertThat(RecordFile.alerts(file()))
+                .singleElement()
+                .matches(alert -> alert.id().equals("old-7") && alert.text().equals("Empty it."));
         assertThat(RecordFile.nights(file()))
                 .singleElement()
                 .matches(night -> night.litresEstimated() == 0

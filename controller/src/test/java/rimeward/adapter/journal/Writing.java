@@ -37,6 +37,7 @@ final class Writing {
 
     private static Alert alert(Stepped stepped, int number) {
         return new Alert(
+                "tank-full-test-tunnel-" + number,
                 AlertKind.TANK_FULL,
                 "test-tunnel",
                 Alert.Change.RAISED,

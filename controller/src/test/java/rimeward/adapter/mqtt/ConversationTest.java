@@ -167,6 +167,7 @@ class ConversationTest {
         return new Outbox.Entry(
                 number,
                 new Alert(
+                        "floor-crossed-hallin-rigg-1",
                         AlertKind.FLOOR_CROSSED,
                         "hallin-rigg",
                         Alert.Change.RAISED,

@@ -55,9 +55,16 @@ final class LiveLines implements Audience {
 
     @Override
     public void told(Alert alert) {
-        String headline =
-                alert.change() == Alert.Change.RAISED ? "ALERT  " + alert.kind().title() + ": " : "OVER   ";
-        lines.accept(clock(alert.at().wall().epochMs()) + "  " + headline + alert.text());
+        lines.accept(clock(alert.at().wall().epochMs()) + "  " + headline(alert) + alert.text());
+    }
+
+    private static String headline(Alert alert) {
+        return switch (alert.change()) {
+            case RAISED -> "ALERT  " + alert.kind().title() + ": ";
+            case REPEATED -> "STILL  ";
+            case ACKNOWLEDGED -> "SEEN   ";
+            case CLEARED -> "OVER   ";
+        };
     }
 
     private String clock(long epochMs) {

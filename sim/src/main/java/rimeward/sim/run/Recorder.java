@@ -70,8 +70,8 @@ final class Recorder implements Journal, Courier, VirtualTicker.Passing {
 
     @Override
     public void tell(Alert alert) {
-        if (law.guarded()) {
-            boolean up = alert.change() == Alert.Change.RAISED;
+        boolean up = alert.isNew();
+        if (law.guarded() && (up || alert.change() == Alert.Change.CLEARED)) { // what is told again is no news
             raised += up ? 1 : 0;
             alerts.add(new AlertEvent(facts.epochS, alert.kind(), alert.subject(), up, alert.text()));
         }
