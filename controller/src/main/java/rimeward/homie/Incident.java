@@ -2,9 +2,9 @@ package rimeward.homie;
 
 import java.time.Instant;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import rimeward.alert.Alert;
+import rimeward.alert.Response;
 import rimeward.core.reading.WallTime;
 
 /**
@@ -15,8 +15,7 @@ import rimeward.core.reading.WallTime;
  */
 record Incident(String id, long number, Alert alert) {
     static Incident of(long number, Alert alert) {
-        String subject = alert.subject().toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9-]+", "-");
-        return new Incident(Words.of(alert.kind()) + "-" + subject, number, alert);
+        return new Incident(alert.id(), number, alert);
     }
 
     boolean isOver() {
@@ -33,10 +32,10 @@ record Incident(String id, long number, Alert alert) {
         text.put("kind", Words.of(alert.kind()));
         text.put("subject", alert.subject());
         text.put("status", Words.of(alert.change()));
-        text.put("urgency", "Unknown");
-        text.put("severity", "Unknown");
-        text.put("certainty", "Unknown");
-        text.put("responseType", "None");
+        text.put("urgency", alert.kind().urgency().word());
+        text.put("severity", alert.kind().severity().word());
+        text.put("certainty", alert.kind().certainty().word());
+        text.put("responseType", (isOver() ? Response.ALL_CLEAR : alert.kind().response()).word());
         text.put("clockTrusted", wall.trusted());
         if (wall.trusted()) { // a wrong time is worse than none
             text.put(
