@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.WallTime;
 import rimeward.port.ForecastSource;
+import rimeward.port.HandedReadings;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.port.Ticker;
@@ -18,6 +19,7 @@ import rimeward.service.Surroundings;
 final class LinuxSurroundings implements Surroundings {
     private final Sensors sensors;
     private final Relays relays;
+    private final HandedReadings handed;
     private final Runnable atEnd;
     private final Runnable cycleDone;
     private final MachineTime time = new LinuxTime();
@@ -28,9 +30,10 @@ final class LinuxSurroundings implements Surroundings {
      * @param atEnd puts the relays in their stop state, and ends the devices
      * @param cycleDone called after each finished cycle
      */
-    LinuxSurroundings(Sensors sensors, Relays relays, Runnable atEnd, Runnable cycleDone) {
+    LinuxSurroundings(Sensors sensors, Relays relays, HandedReadings handed, Runnable atEnd, Runnable cycleDone) {
         this.sensors = sensors;
         this.relays = relays;
+        this.handed = handed;
         this.atEnd = atEnd;
         this.cycleDone = cycleDone;
     }
@@ -43,6 +46,11 @@ final class LinuxSurroundings implements Surroundings {
     @Override
     public Relays relays() {
         return relays;
+    }
+
+    @Override
+    public HandedReadings handedReadings() {
+        return handed;
     }
 
     @Override

@@ -17,6 +17,7 @@ import rimeward.adapter.pi.PiRelays;
 import rimeward.adapter.pi.PiSensors;
 import rimeward.assembly.Service;
 import rimeward.core.decision.DutyLaw;
+import rimeward.port.HandedReadings;
 import rimeward.service.BeatTicker;
 import rimeward.site.Attached;
 import rimeward.site.Site;
@@ -124,7 +125,8 @@ final class RunCommand implements Callable<Integer> {
     private LinuxSurroundings here(Site site, ServiceManager manager) {
         if (standIn != null) {
             FolderDevices folder = new FolderDevices(site, standIn);
-            return new LinuxSurroundings(folder, folder, () -> folder.close(site.stopState()), manager::cycleDone);
+            return new LinuxSurroundings(
+                    folder, folder, HandedReadings.nowhere(), () -> folder.close(site.stopState()), manager::cycleDone);
         }
         PiRelays relays = PiRelays.of(site, root);
         PiSensors sensors = PiSensors.of(site, root, System::nanoTime);
@@ -132,6 +134,6 @@ final class RunCommand implements Callable<Integer> {
             relays.close();
             sensors.close();
         };
-        return new LinuxSurroundings(sensors, relays, atEnd, manager::cycleDone);
+        return new LinuxSurroundings(sensors, relays, sensors.handedIn(), atEnd, manager::cycleDone);
     }
 }

@@ -2,8 +2,10 @@ package rimeward.app;
 
 import java.util.ArrayList;
 import java.util.List;
+import rimeward.site.Attached;
 import rimeward.site.Drying;
 import rimeward.site.Machine;
+import rimeward.site.Messaging;
 import rimeward.site.RelaySet;
 import rimeward.site.Sensor;
 import rimeward.site.Site;
@@ -67,6 +69,10 @@ final class SiteAdvice {
         }
         if (inside.size() == site.sensors().size()) {
             say("no sensor hangs outside: capability, airing and running blind then rest on the forecast alone");
+        }
+        if (!(site.messaging() instanceof Messaging.Mqtt)
+                && site.sensors().stream().anyMatch(sensor -> sensor.attached() instanceof Attached.HandedIn)) {
+            say("readings are to be handed in, and no broker is named in [mqtt]: none will come");
         }
         if (site.drying() instanceof Drying.Dryer && inside.stream().noneMatch(Sensor::hasHumidity)) {
             say("no inside sensor reports humidity: the dryer can only run by the clock");

@@ -9,6 +9,7 @@ import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
 import rimeward.port.Courier;
+import rimeward.port.HandedReadings;
 import rimeward.port.Outbox;
 import rimeward.site.Messaging;
 import rimeward.site.Site;
@@ -30,14 +31,15 @@ final class Messenger implements Audience, Courier, AutoCloseable {
      * Begins.
      *
      * @param orders takes what the grower asks for
+     * @param readings takes what others hand in
      * @param nanoTime monotonic time, ns
      */
-    void begin(Site site, Outbox outbox, Consumer<Order> orders, LongSupplier nanoTime) {
+    void begin(Site site, Outbox outbox, Consumer<Order> orders, HandedReadings readings, LongSupplier nanoTime) {
         if (!(site.messaging() instanceof Messaging.Mqtt mqtt)) {
             return;
         }
         try {
-            courier = MqttCourier.start(site, mqtt, outbox, orders, nanoTime);
+            courier = MqttCourier.start(site, mqtt, outbox, orders, readings, nanoTime);
         } catch (RuntimeException | LinkageError e) {
             missing = true;
             audience.says("messages cannot be sent, and control goes on without them: " + e);

@@ -81,7 +81,7 @@ public final class Service {
                 Clock.fixed(Instant.ofEpochMilli(around.now().epochMs()), ZoneOffset.UTC); // names a file, no more
         try (Recording recording = new Recording(site, file, clock, audience);
                 Messenger messenger = audience) {
-            messenger.begin(site, recording, this::asked, nanoTime);
+            messenger.begin(site, recording, this::asked, around.handedReadings(), nanoTime);
             control(recording);
         }
     }

@@ -2,6 +2,7 @@ package rimeward.service;
 
 import rimeward.core.reading.WallTime;
 import rimeward.port.ForecastSource;
+import rimeward.port.HandedReadings;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.port.Ticker;
@@ -11,6 +12,11 @@ public interface Surroundings {
     Sensors sensors();
 
     Relays relays();
+
+    /** Where readings go that others hand in by message. */
+    default HandedReadings handedReadings() {
+        return HandedReadings.nowhere();
+    }
 
     ForecastSource forecasts();
 

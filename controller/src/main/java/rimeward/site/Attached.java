@@ -79,10 +79,14 @@ public sealed interface Attached {
         }
     }
 
-    /** Readings that others hand in under a topic. */
+    /** Readings that others hand in under a topic of MQTT. */
     record HandedIn(String topic) implements Attached {
         public HandedIn {
-            Check.that(!topic.isBlank(), "readings handed in need a topic");
+            Check.that(isTopic(topic), "topic is \"" + topic + "\"; it must name one topic, without + and #");
+        }
+
+        private static boolean isTopic(String topic) {
+            return !topic.isBlank() && topic.chars().noneMatch(c -> c == '+' || c == '#' || c < ' ');
         }
 
         @Override

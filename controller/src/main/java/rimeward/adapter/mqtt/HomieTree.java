@@ -2,6 +2,7 @@ package rimeward.adapter.mqtt;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
@@ -15,18 +16,20 @@ import rimeward.homie.HomieDevice;
 import rimeward.homie.Message;
 import rimeward.port.Outbox;
 
-/** The Homie device on the line: what it wants written down goes to the log, what is asked of it goes on. */
+/** The Homie device on the line: what it wants written down goes to the log, what is asked of it goes on, and so do readings that others hand in. */
 final class HomieTree implements DeviceTree {
     private static final Logger LOG = LoggerFactory.getLogger(HomieTree.class);
     private static final byte[] READY = "ready".getBytes(UTF_8);
 
     private final HomieDevice device;
     private final Consumer<Order> orders;
+    private final HandedTopics handed;
     private boolean ready;
 
-    HomieTree(HomieDevice device, Consumer<Order> orders) {
+    HomieTree(HomieDevice device, Consumer<Order> orders, HandedTopics handed) {
         this.device = device;
         this.orders = orders;
+        this.handed = handed;
     }
 
     @Override
@@ -36,7 +39,9 @@ final class HomieTree implements DeviceTree {
 
     @Override
     public List<String> subscriptions() {
-        return device.subscriptions();
+        List<String> filters = new ArrayList<>(device.subscriptions());
+        filters.addAll(handed.topics());
+        return filters;
     }
 
     @Override
@@ -77,6 +82,10 @@ final class HomieTree implements DeviceTree {
 
     @Override
     public List<Message> heard(Post.Heard heard, long nowMs) {
+        if (handed.has(heard.topic())) {
+            handed.take(heard);
+            return List.of();
+        }
         Heard found = device.heard(heard.topic(), heard.payload(), heard.retained(), heard.duplicate(), nowMs);
         found.lines().forEach(LOG::info);
         if (found instanceof Heard.Asked asked) {

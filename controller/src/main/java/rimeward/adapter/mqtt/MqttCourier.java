@@ -10,6 +10,7 @@ import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
 import rimeward.homie.HomieDevice;
+import rimeward.port.HandedReadings;
 import rimeward.port.Outbox;
 import rimeward.site.Messaging;
 import rimeward.site.Site;
@@ -38,10 +39,16 @@ public final class MqttCourier implements AutoCloseable {
      * Begins to speak.
      *
      * @param orders takes what the grower asks for, on the line's thread; must not block
+     * @param readings takes what others hand in, on the same thread
      * @param nanoTime monotonic time, ns: {@code System.nanoTime}
      */
     public static MqttCourier start(
-            Site site, Messaging.Mqtt settings, Outbox outbox, Consumer<Order> orders, LongSupplier nanoTime) {
+            Site site,
+            Messaging.Mqtt settings,
+            Outbox outbox,
+            Consumer<Order> orders,
+            HandedReadings readings,
+            LongSupplier nanoTime) {
         String version = MqttCourier.class.getPackage().getImplementationVersion();
         HomieDevice device = new HomieDevice(site, settings, version == null ? "unknown" : version, false);
         Bell bell = new SemaphoreBell(nanoTime);
@@ -57,7 +64,7 @@ public final class MqttCourier implements AutoCloseable {
                 new Conversation(
                         "the broker " + settings.host() + ":" + settings.port(),
                         PahoLine.maker(settings, clientId, watchdog),
-                        new HomieTree(device, orders),
+                        new HomieTree(device, orders, new HandedTopics(site.sensors(), readings)),
                         outbox,
                         post,
                         bell,

@@ -5,15 +5,21 @@ import java.util.function.LongSupplier;
 import rimeward.core.reading.Loss;
 import rimeward.core.reading.Reading;
 import rimeward.core.reading.SensorReading;
+import rimeward.port.HandedReadings;
 
 /** The door for readings that others take and hand in ({@code by = "handed-in"}). For any thread; never waits. */
-public final class HandedIn {
+public final class HandedIn implements HandedReadings {
     private final Map<String, Cell> cells;
     private final LongSupplier nanoTime;
 
     HandedIn(Map<String, Cell> cells, LongSupplier nanoTime) {
         this.cells = Map.copyOf(cells);
         this.nanoTime = nanoTime;
+    }
+
+    @Override
+    public boolean accept(String sensorId, SensorReading reading) {
+        return accept(sensorId, reading, nanoTime.getAsLong());
     }
 
     /**
