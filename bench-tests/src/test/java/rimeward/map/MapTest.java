@@ -63,6 +63,7 @@ final class MapTest {
     static final String DOORS = """
             com.pi4j                | adapter.pi
             org.eclipse.paho        | adapter.mqtt
+            javax.net               | adapter.mqtt
             java.sql                | adapter.journal
             javax.sql               | adapter.journal
             org.sqlite              | adapter.journal
