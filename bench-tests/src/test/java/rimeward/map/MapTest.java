@@ -65,7 +65,6 @@ final class MapTest {
             org.eclipse.paho        | adapter.mqtt
             javax.net               | adapter.mqtt
             java.sql                | adapter.journal
-            javax.net               | adapter.mqtt
             javax.sql               | adapter.journal
             org.sqlite              | adapter.journal
             java.net.http           | adapter.forecast
