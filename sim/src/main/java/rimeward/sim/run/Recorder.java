@@ -61,13 +61,13 @@ final class Recorder implements Journal, Courier, VirtualTicker.Passing {
         lastWord = outcome;
     }
 
-    /** Rivals tell nobody anything: without Rimeward nobody is there to hear it. */
     /** In a replay the doors are sound. */
     @Override
     public boolean isFailing() {
         return false;
     }
 
+    /** Rivals tell nobody anything: without Rimeward nobody is there to hear it. */
     @Override
     public void tell(Alert alert) {
         boolean up = alert.isNew();
