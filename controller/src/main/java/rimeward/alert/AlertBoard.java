@@ -238,7 +238,9 @@ public final class AlertBoard {
         }
 
         void look(Slot slot, boolean present) {
-            slot.look(present, dtS, epochS()).ifPresent(change -> tell(slot, change));
+            if (present || !slot.isQuiet()) { // seldom, and every tick asks it of every slot
+                slot.look(present, dtS, epochS()).ifPresent(change -> tell(slot, change));
+            }
         }
 
         void event(Slot slot, boolean happens) {

@@ -73,8 +73,11 @@ final class Slot {
     }
 
     private Optional<Alert.Change> repeats() {
+        if (!raised || isEvent()) {
+            return Optional.empty();
+        }
         var everyS = Pace.everyS(kind.severity(), acknowledged);
-        if (!raised || isEvent() || everyS.isEmpty() || untoldS < everyS.getAsDouble()) {
+        if (everyS.isEmpty() || untoldS < everyS.getAsDouble()) {
             return Optional.empty();
         }
         untoldS = 0;
@@ -123,6 +126,11 @@ final class Slot {
 
     AlertSlot saved() {
         return new AlertSlot(kind, subject, raised, lastedS, number, acknowledged, untoldS, sumS);
+    }
+
+    /** Nothing stands and nothing begins: as long as its thing is absent, there is nothing to look at. */
+    boolean isQuiet() {
+        return !raised && lastedS == 0;
     }
 
     boolean isRaised() {

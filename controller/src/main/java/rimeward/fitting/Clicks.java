@@ -11,6 +11,9 @@ import rimeward.site.Wiring;
 public final class Clicks {
     private static final double HOLD_S = 2;
 
+    /** Between two relays, so that a person can tell the second click of one from the first of the next. */
+    private static final double REST_S = 1;
+
     private final Site site;
     private final Relays relays;
     private final Person person;
@@ -54,6 +57,7 @@ public final class Clicks {
         }
         person.say("  done: " + site.machines().get(machine).id()
                 + (stop.has(machine) ? " is closed again" : " is open again"));
+        clock.waitS(REST_S);
     }
 
     /** Who rests closed makes room for a machine that the circuit would not carry besides. */

@@ -24,10 +24,10 @@ class ClicksTest {
     private final SmallTunnel tunnel = new SmallTunnel(SITE, 10, 10);
 
     @Test
-    void eachRelayIsMovedAloneForTwoSecondsAndMovedBack() {
+    void eachRelayIsMovedAloneForTwoSecondsAndMovedBackAndRestsForOne() {
         clicks(SITE).run(false);
         assertThat(tunnel.switched()).containsExactly(RelaySet.none(), STOP, RelaySet.of(0b11), STOP);
-        assertThat(tunnel.nowS()).isEqualTo(4);
+        assertThat(tunnel.nowS()).isEqualTo(6);
     }
 
     @Test
