@@ -6,6 +6,7 @@ import java.util.List;
 import rimeward.core.Outcome;
 import rimeward.core.guard.Holder;
 import rimeward.core.judgement.Inside;
+import rimeward.core.judgement.Judgement;
 import rimeward.core.judgement.Outside;
 import rimeward.core.judgement.Trust;
 import rimeward.core.watch.Delivery;
@@ -18,9 +19,8 @@ public final class AlertBoard {
     private static final Door[] DOORS = Door.values(); // once: values() copies
 
     private Site site;
-    private final List<Slot> lost = new ArrayList<>();
-    private final List<Slot> sensors = new ArrayList<>();
-    private final List<Slot> atOdds = new ArrayList<>();
+    private final List<List<Slot>> perSensor = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+    private boolean sensorsStir = true; // until it was looked
     private final List<Slot> weak = new ArrayList<>();
     private final List<Slot> stuck = new ArrayList<>();
     private final Slot floor;
@@ -40,6 +40,7 @@ public final class AlertBoard {
     private final Watches watches;
     private final Slot law;
     private final List<Slot> doors = new ArrayList<>();
+    private boolean doorsStir = true; // until it was looked
     private final Slot clock;
     private final Slot restart;
     private final Slot powerCut;
@@ -79,9 +80,9 @@ public final class AlertBoard {
         powerCut = Slot.event(AlertKind.POWER_WAS_CUT, site.id());
         setAsideRecord = Slot.event(AlertKind.RECORD_SET_ASIDE, site.id());
         site.sensors().forEach(s -> {
-            lost.add(new Slot(AlertKind.SENSOR_LOST, s.id(), 120, 300));
-            sensors.add(new Slot(AlertKind.SENSOR_DOUBTED, s.id(), 120, 300));
-            atOdds.add(new Slot(AlertKind.SENSORS_DISAGREE, s.id(), 120, 300));
+            perSensor.get(0).add(new Slot(AlertKind.SENSOR_LOST, s.id(), 120, 300));
+            perSensor.get(1).add(new Slot(AlertKind.SENSOR_DOUBTED, s.id(), 120, 300));
+            perSensor.get(2).add(new Slot(AlertKind.SENSORS_DISAGREE, s.id(), 120, 300));
         });
         site.machines().forEach(m -> {
             weak.add(new Slot(AlertKind.HEAT_NOT_ARRIVING, m.id(), 0, 600));
@@ -122,9 +123,7 @@ public final class AlertBoard {
         List<Slot> all = new ArrayList<>(List.of(floor, barred, blind, notDrying, tank, airing, law, clock, late));
         all.addAll(List.of(restart, powerCut, setAsideRecord));
         all.addAll(List.of(frost, nearlyFull, wet, loss, open, unset, disk, voltage));
-        all.addAll(lost);
-        all.addAll(sensors);
-        all.addAll(atOdds);
+        perSensor.forEach(all::addAll);
         all.addAll(weak);
         all.addAll(stuck);
         all.addAll(doors);
@@ -179,18 +178,15 @@ public final class AlertBoard {
         changes.look(airing, AiringAdvice.holds(site, outcome.judgement(), airing.isRaised()));
         changes.look(law, outcome.lawFailed());
         watched(changes, outcome, dark ? 0 : dtS);
-        boolean full = outcome.judgement().trust() == Trust.FULL; // then no sensor is in doubt
-        for (int i = 0; i < sensors.size(); i++) {
-            changes.look(lost.get(i), !full && SensorText.isSo(lost.get(i).kind, outcome.judgement(), i));
-            changes.look(sensors.get(i), !full && SensorText.isSo(sensors.get(i).kind, outcome.judgement(), i));
-            changes.look(atOdds.get(i), !full && SensorText.isSo(atOdds.get(i).kind, outcome.judgement(), i));
+        if (sensorsStir || outcome.judgement().trust() != Trust.FULL) { // with full trust no sensor is in doubt
+            sensorsStir = sensors(changes, outcome.judgement());
         }
         for (int i = 0; i < weak.size(); i++) {
             changes.look(weak.get(i), outcome.deliveries().failed().has(i)); // resting, it is not mended yet
             changes.look(stuck.get(i), outcome.deliveries().of(i) == Delivery.STUCK_ON);
         }
-        for (int i = 0; i < DOORS.length; i++) {
-            changes.look(doors.get(i), troubles.isFailing(DOORS[i]));
+        if (doorsStir || troubles.isAnyFailing()) {
+            doorsStir = doors(changes, troubles);
         }
         clockWasSet |= outcome.frame().tick().wall().trusted();
         changes.look(unset, !clockWasSet);
@@ -199,6 +195,29 @@ public final class AlertBoard {
         changes.look(clock, troubles.hasClockJumped());
         changes.look(late, troubles.isTickLate());
         return changes.worstFirst();
+    }
+
+    /** Whether anything stands, or begins to, with any sensor. */
+    private boolean sensors(Changes changes, Judgement judgement) {
+        boolean stir = false;
+        for (int i = 0; i < site.sensors().size(); i++) {
+            for (List<Slot> kind : perSensor) {
+                Slot slot = kind.get(i);
+                changes.look(slot, SensorText.isSo(slot.kind, judgement, i));
+                stir |= !slot.isQuiet();
+            }
+        }
+        return stir;
+    }
+
+    /** Whether anything stands, or begins to, with any part of the controller. */
+    private boolean doors(Changes changes, Troubles troubles) {
+        boolean stir = false;
+        for (int i = 0; i < DOORS.length; i++) {
+            changes.look(doors.get(i), troubles.isFailing(DOORS[i]));
+            stir |= !doors.get(i).isQuiet();
+        }
+        return stir;
     }
 
     /** What has to be followed over hours. */

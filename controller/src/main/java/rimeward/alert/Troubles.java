@@ -10,6 +10,11 @@ public interface Troubles {
         }
 
         @Override
+        public boolean isAnyFailing() {
+            return false;
+        }
+
+        @Override
         public int timesRecordSetAside() {
             return 0;
         }
@@ -26,6 +31,9 @@ public interface Troubles {
     };
 
     boolean isFailing(Door door);
+
+    /** Whether any is: asked at every tick, and nearly always false. */
+    boolean isAnyFailing();
 
     /** How often since the start the record was found damaged, and begun anew. */
     int timesRecordSetAside();

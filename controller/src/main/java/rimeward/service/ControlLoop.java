@@ -76,6 +76,11 @@ public final class ControlLoop {
         }
 
         @Override
+        public boolean isAnyFailing() {
+            return doors.isAnyFailing();
+        }
+
+        @Override
         public int timesRecordSetAside() {
             return doors.timesRecordSetAside();
         }

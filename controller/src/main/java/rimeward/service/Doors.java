@@ -163,6 +163,10 @@ final class Doors {
         };
     }
 
+    boolean isAnyFailing() {
+        return !failing.isEmpty() || relays.isFailing() || journal.isFailing() || courier.isFailing();
+    }
+
     int timesRecordSetAside() {
         return journal.timesSetAside();
     }

@@ -132,6 +132,11 @@ class NightOfAlertsTest {
         }
 
         @Override
+        public boolean isAnyFailing() {
+            return false;
+        }
+
+        @Override
         public int timesRecordSetAside() {
             return 1;
         }

@@ -24,6 +24,7 @@ public final class SimSensors implements Sensors {
     private final boolean doorContact;
     private final List<SimSensor> sensors = new ArrayList<>();
     private final boolean[] hasMeter;
+    private final Reading.Value[] meters; // what each showed last
     private double lastS;
 
     /**
@@ -48,6 +49,8 @@ public final class SimSensors implements Sensors {
                     world.truth()));
         }
         hasMeter = new boolean[site.machines().size()];
+        meters = new Reading.Value[hasMeter.length];
+        Arrays.fill(meters, new Reading.Value(0, 0));
         for (int i = 0; i < hasMeter.length; i++) {
             hasMeter[i] = site.machines().get(i).hasPowerFeedback();
         }
@@ -73,17 +76,23 @@ public final class SimSensors implements Sensors {
 
     private List<Reading> powersW() {
         boolean lost = world.faults().isActive(FaultKind.POWER_FEEDBACK_LOST);
-        Reading[] powersW = new Reading[hasMeter.length];
+        Reading[] powersW = new Reading[meters.length];
         for (int i = 0; i < powersW.length; i++) {
             if (!hasMeter[i]) {
                 powersW[i] = Reading.NOT_FITTED;
             } else {
-                powersW[i] = lost
-                        ? Reading.NO_ANSWER
-                        : new Reading.Value(world.truth().powerW(i), 0);
+                powersW[i] = lost ? Reading.NO_ANSWER : metered(i, world.truth().powerW(i));
             }
         }
         return Arrays.asList(powersW);
+    }
+
+    /** The same again where nothing changed, which is most of the time. */
+    private Reading metered(int machine, double powerW) {
+        if (meters[machine].value() != powerW) {
+            meters[machine] = new Reading.Value(powerW, 0);
+        }
+        return meters[machine];
     }
 
     private Signal tankFull() {
