@@ -37,7 +37,7 @@ final class RandomWinterTest {
 
     /**
      * Where the grower's guess of the tunnel is wrong, or one stage lifts the air by many kelvins a minute, heat may come a few seconds late
-     * into the guard margin: less than this share of the time, and never at the floor. Measured: 2 of 400 winters, 5 and 60 s in four days.
+     * into the guard margin: less than this share of the time, and never at the floor. Measured: 4 of the first 800 winters, 5 to 60 s in four days.
      */
     private static final double LATE_SHARE = 0.002;
 
