@@ -28,6 +28,16 @@ public interface Troubles {
         public boolean isTickLate() {
             return false;
         }
+
+        @Override
+        public boolean isDiskNearlyFull() {
+            return false;
+        }
+
+        @Override
+        public boolean isVoltageLow() {
+            return false;
+        }
     };
 
     boolean isFailing(Door door);
@@ -43,12 +53,8 @@ public interface Troubles {
     boolean isTickLate();
 
     /** Whether the disk that the record is on has little room left. */
-    default boolean isDiskNearlyFull() {
-        return false;
-    }
+    boolean isDiskNearlyFull();
 
     /** Whether the computer's own power supply is too weak. */
-    default boolean isVoltageLow() {
-        return false;
-    }
+    boolean isVoltageLow();
 }

@@ -8,6 +8,7 @@ import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.WallTime;
 import rimeward.port.ForecastSource;
 import rimeward.port.HandedReadings;
+import rimeward.port.Health;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.port.Ticker;
@@ -20,6 +21,7 @@ final class LinuxSurroundings implements Surroundings {
     private final Sensors sensors;
     private final Relays relays;
     private final HandedReadings handed;
+    private final Health health;
     private final Runnable atEnd;
     private final Runnable cycleDone;
     private final MachineTime time = new LinuxTime();
@@ -30,10 +32,12 @@ final class LinuxSurroundings implements Surroundings {
      * @param atEnd puts the relays in their stop state, and ends the devices
      * @param cycleDone called after each finished cycle
      */
-    LinuxSurroundings(Sensors sensors, Relays relays, HandedReadings handed, Runnable atEnd, Runnable cycleDone) {
+    LinuxSurroundings(
+            Sensors sensors, Relays relays, HandedReadings handed, Health health, Runnable atEnd, Runnable cycleDone) {
         this.sensors = sensors;
         this.relays = relays;
         this.handed = handed;
+        this.health = health;
         this.atEnd = atEnd;
         this.cycleDone = cycleDone;
     }
@@ -51,6 +55,11 @@ final class LinuxSurroundings implements Surroundings {
     @Override
     public HandedReadings handedReadings() {
         return handed;
+    }
+
+    @Override
+    public Health health() {
+        return health;
     }
 
     @Override

@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rimeward.adapter.config.SiteSettings;
+import rimeward.adapter.pi.PiHealth;
 import rimeward.adapter.pi.PiRelays;
 import rimeward.adapter.pi.PiSensors;
 import rimeward.assembly.Service;
@@ -123,17 +124,22 @@ final class RunCommand implements Callable<Integer> {
     }
 
     private LinuxSurroundings here(Site site, ServiceManager manager) {
+        PiHealth health = PiHealth.of(root, data, System::nanoTime);
         if (standIn != null) {
             FolderDevices folder = new FolderDevices(site, standIn);
-            return new LinuxSurroundings(
-                    folder, folder, HandedReadings.nowhere(), () -> folder.close(site.stopState()), manager::cycleDone);
+            Runnable atEnd = () -> {
+                folder.close(site.stopState());
+                health.close();
+            };
+            return new LinuxSurroundings(folder, folder, HandedReadings.nowhere(), health, atEnd, manager::cycleDone);
         }
         PiRelays relays = PiRelays.of(site, root);
         PiSensors sensors = PiSensors.of(site, root, System::nanoTime);
         Runnable atEnd = () -> {
             relays.close();
             sensors.close();
+            health.close();
         };
-        return new LinuxSurroundings(sensors, relays, sensors.handedIn(), atEnd, manager::cycleDone);
+        return new LinuxSurroundings(sensors, relays, sensors.handedIn(), health, atEnd, manager::cycleDone);
     }
 }

@@ -104,7 +104,8 @@ public final class Service {
                             recording,
                             keeper,
                             audience,
-                            new Grower(this::orders, audience::answered, standing))
+                            new Grower(this::orders, audience::answered, standing),
+                            around.health())
                     .run(from.state());
         } finally {
             around.letGo();

@@ -14,6 +14,7 @@ import rimeward.core.reading.Frame;
 import rimeward.core.reading.Tick;
 import rimeward.port.Courier;
 import rimeward.port.ForecastSource;
+import rimeward.port.Health;
 import rimeward.port.Journal;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
@@ -30,9 +31,10 @@ public final class ControlLoop {
     private final Ticker ticker;
     private final Doors doors;
     private final StateKeeper keeper;
+    private final Health health;
     private final Troubles troubles;
 
-    /** Without anybody who asks for anything. */
+    /** Without anybody who asks for anything, on a computer that nothing ails. */
     public ControlLoop(
             Site site,
             ControlStep control,
@@ -44,7 +46,19 @@ public final class ControlLoop {
             Journal journal,
             StateKeeper keeper,
             Courier courier) {
-        this(site, control, board, ticker, sensors, forecasts, relays, journal, keeper, courier, Grower.silent());
+        this(
+                site,
+                control,
+                board,
+                ticker,
+                sensors,
+                forecasts,
+                relays,
+                journal,
+                keeper,
+                courier,
+                Grower.silent(),
+                Health.sound());
     }
 
     /** @param site as the settings have it; a floor that was asked for since stands with the grower */
@@ -59,7 +73,9 @@ public final class ControlLoop {
             Journal journal,
             StateKeeper keeper,
             Courier courier,
-            Grower grower) {
+            Grower grower,
+            Health health) {
+        this.health = health;
         this.board = board;
         this.ticker = ticker;
         this.keeper = keeper;
@@ -68,7 +84,7 @@ public final class ControlLoop {
         troubles = new Own();
     }
 
-    /** What the doors and the clock are found to be at this tick. */
+    /** What doors, clock and computer are found to be at this tick. */
     private final class Own implements Troubles {
         @Override
         public boolean isFailing(Door door) {
@@ -93,6 +109,16 @@ public final class ControlLoop {
         @Override
         public boolean isTickLate() {
             return ticker.isLate();
+        }
+
+        @Override
+        public boolean isDiskNearlyFull() {
+            return health.isDiskNearlyFull();
+        }
+
+        @Override
+        public boolean isVoltageLow() {
+            return health.isVoltageLow();
         }
     }
 

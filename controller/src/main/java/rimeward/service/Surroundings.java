@@ -3,6 +3,7 @@ package rimeward.service;
 import rimeward.core.reading.WallTime;
 import rimeward.port.ForecastSource;
 import rimeward.port.HandedReadings;
+import rimeward.port.Health;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.port.Ticker;
@@ -19,6 +20,11 @@ public interface Surroundings {
     }
 
     ForecastSource forecasts();
+
+    /** How the computer is that all this runs on. */
+    default Health health() {
+        return Health.sound();
+    }
 
     /** The time of day. */
     WallTime now();

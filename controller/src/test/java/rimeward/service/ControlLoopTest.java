@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rimeward.alert.AlertBoard;
+import rimeward.alert.AlertKind;
 import rimeward.core.ControlCycle;
 import rimeward.core.decision.DutyLaw;
 import rimeward.core.outlook.Outlook;
@@ -17,6 +18,7 @@ import rimeward.core.reading.Reading;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
 import rimeward.port.ForecastSource;
+import rimeward.port.Health;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -25,6 +27,8 @@ class ControlLoopTest {
     private final Frames frames = Frames.steady(8, 60);
     private final List<String> log = new ArrayList<>();
     private final List<RelaySet> commands = new ArrayList<>();
+    private final List<AlertKind> told = new ArrayList<>();
+    private Health health = Health.sound();
     private Frame now = frames.after(0);
     private ForecastSource forecasts = tick -> Outlook.NONE;
     private int ticksLeft;
@@ -52,7 +56,9 @@ class ControlLoopTest {
                         (stepped, alerts) -> log.add(
                                 "record " + stepped.outcome().frame().tick().number()),
                         StateKeeper.forgetful(),
-                        alert -> log.add("tell"))
+                        alert -> told.add(alert.kind()),
+                        Grower.silent(),
+                        health)
                 .run();
     }
 
@@ -61,6 +67,7 @@ class ControlLoopTest {
         run(2);
         assertThat(log)
                 .containsExactly("tick", "latch", "relays", "record 1", "tick", "latch", "relays", "record 2", "tick");
+        assertThat(told).isEmpty();
     }
 
     @Test
@@ -79,5 +86,22 @@ class ControlLoopTest {
         forecasts = tick -> new Outlook.Night(1, lowestC, 1, 3600);
         run(1);
         assertThat(commands).containsExactly(RelaySet.of(1));
+    }
+
+    @Test
+    void anAilingComputerIsTold() {
+        health = new Health() {
+            @Override
+            public boolean isVoltageLow() {
+                return true;
+            }
+
+            @Override
+            public boolean isDiskNearlyFull() {
+                return true;
+            }
+        };
+        run(20); // 100 s
+        assertThat(told).containsExactly(AlertKind.UNDER_VOLTAGE, AlertKind.DISK_NEARLY_FULL);
     }
 }

@@ -27,6 +27,7 @@ import rimeward.core.reading.WallTime;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
 import rimeward.port.ForecastSource;
+import rimeward.port.Health;
 import rimeward.port.Orders;
 import rimeward.record.SavedState;
 import rimeward.site.Plant;
@@ -101,7 +102,8 @@ class OrdersTest {
                         (stepped, alerts) -> heard(stepped),
                         StateKeeper.of(site, law, "boot", 0, saved -> kept = saved.toText()),
                         alert -> told.add(alert.kind()),
-                        new Grower(orders, answers::add, standing))
+                        new Grower(orders, answers::add, standing),
+                        Health.sound())
                 .run(state);
         standing = SavedState.parse(kept).standing();
     }
