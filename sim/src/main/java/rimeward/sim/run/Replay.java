@@ -6,6 +6,7 @@ import rimeward.core.ControlCycle;
 import rimeward.core.ControlStep;
 import rimeward.core.order.Standing;
 import rimeward.port.ForecastSource;
+import rimeward.port.Health;
 import rimeward.port.Orders;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
@@ -71,7 +72,8 @@ public final class Replay {
                             recorder,
                             StateKeeper.forgetful(),
                             recorder,
-                            new Grower(orders, answer -> {}, Standing.NONE))
+                            new Grower(orders, answer -> {}, Standing.NONE),
+                            Health.sound())
                     .run();
         }
         return recorder.result();
