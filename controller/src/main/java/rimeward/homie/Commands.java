@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
 import rimeward.core.order.Order;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.WallTime;
+import rimeward.site.Degrees;
 import rimeward.site.Machine;
 import rimeward.site.Messaging.Command;
 import rimeward.site.Site;
@@ -22,13 +23,13 @@ final class Commands {
     private static final double HAIR_K = 0.051;
 
     private final Site site;
-    private final Scale scale;
+    private final Degrees degrees;
     private final Set<Command> allowed;
     private long forecastIssuedS = Long.MIN_VALUE;
 
-    Commands(Site site, Scale scale, Set<Command> allowed) {
+    Commands(Site site, Degrees degrees, Set<Command> allowed) {
         this.site = site;
-        this.scale = scale;
+        this.degrees = degrees;
         this.allowed = allowed;
     }
 
@@ -80,12 +81,12 @@ final class Commands {
     }
 
     private Order floor(String text) throws Misheard {
-        double floorC = scale.toC(Payload.number(text));
+        double floorC = degrees.toC(Payload.number(text));
         double leastC = site.lowestFloorC();
         double mostC = site.highestFloorC();
         if (!(floorC >= leastC - HAIR_K && floorC <= mostC + HAIR_K)) {
             throw new Misheard("a floor of " + Payload.shown(text) + " is none: the plants and the hot limit leave "
-                    + scale.inWords(leastC) + " to " + scale.inWords(mostC));
+                    + degrees.text(leastC) + " to " + degrees.text(mostC));
         }
         return new Order.SetFloor(StrictMath.max(leastC, StrictMath.min(mostC, floorC)));
     }

@@ -17,7 +17,7 @@ final class DutyWhy {
         Reason reason = outcome.guarded().reasons().get(at);
         String machine = site.machines().get(at).id();
         String says = outcome.guarded().closed().has(at) ? " is on: " : " is off: ";
-        return new Shown.Text(Words.of(holder) + at + reason.cause(), machine + says + reason.sentence());
+        return new Shown.Text(Words.of(holder) + at + reason.cause(), machine + says + reason.sentence(site.degrees()));
     }
 
     /** The first of them that runs; where none does, the first. */

@@ -15,6 +15,7 @@ import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
 import rimeward.core.reading.WallTime;
+import rimeward.site.Degrees;
 import rimeward.site.Messaging;
 import rimeward.site.Site;
 
@@ -70,13 +71,13 @@ public final class HomieDevice {
         base = settings.domain() + "/5/" + site.id();
         Set<Messaging.Command> allowed = EnumSet.noneOf(Messaging.Command.class);
         allowed.addAll(settings.commands());
-        Scale scale = Scale.CELSIUS;
-        nodes = Tree.of(site, scale, allowed);
+        Degrees degrees = site.degrees();
+        nodes = Tree.of(site, degrees, allowed);
         nodes.forEach(node -> node.leaves()
                 .forEach(leaf -> topics.add(node.id() + "/" + leaf.property().id())));
         values = new Values(base, nodes);
         incidents = new Incidents(base, site.id());
-        commands = new Commands(site, scale, allowed);
+        commands = new Commands(site, degrees, allowed);
         told = new Told(version);
     }
 
@@ -105,14 +106,8 @@ public final class HomieDevice {
 
     /** What a decision has changed. */
     public List<Message> after(Stepped stepped) {
-        return after(stepped, Wellbeing.WELL);
-    }
-
-    /** The same, with how the service itself is. */
-    public List<Message> after(Stepped stepped, Wellbeing wellbeing) {
         boolean first = look == null;
         look = new Look(stepped.outcome(), told);
-        told.wellbeing = wellbeing;
         askedAtMs = first ? nowMs() : askedAtMs;
         return news();
     }

@@ -8,6 +8,7 @@ import rimeward.core.decision.Reason;
 import rimeward.core.order.Order;
 import rimeward.core.reading.Reading;
 import rimeward.core.watch.Delivery;
+import rimeward.site.Degrees;
 import rimeward.site.Machine;
 
 /** A machine: its relay and why it is as it is, what it is seen to do, and how long it still stands down. */
@@ -18,12 +19,12 @@ final class MachineNode {
     private MachineNode() {}
 
     /** @param at the machine's place in the site's list */
-    static Node of(Machine machine, int at, boolean settable) {
+    static Node of(Machine machine, int at, Degrees degrees, boolean settable) {
         List<Node.Leaf> leaves = new ArrayList<>();
         leaves.add(new Node.Leaf(
                 Property.yesNo("on", "Whether its relay is closed", "off,on"),
                 look -> Shown.yesNo(look.outcome().guarded().closed().has(at))));
-        leaves.add(new Node.Leaf(Property.text("why", "Why"), look -> why(look.outcome(), at)));
+        leaves.add(new Node.Leaf(Property.text("why", "Why"), look -> why(look.outcome(), at, degrees)));
         leaves.add(new Node.Leaf(
                 Property.oneOf("delivery", "What it is seen to do", Delivery.values()),
                 look -> Shown.word(look.outcome().deliveries().of(at))));
@@ -50,9 +51,9 @@ final class MachineNode {
         return (long) StrictMath.ceil(outcome.guarded().next().standDowns().leftS(at) / 60);
     }
 
-    private static Shown why(Outcome outcome, int at) {
+    private static Shown why(Outcome outcome, int at, Degrees degrees) {
         Reason reason = outcome.guarded().reasons().get(at);
         boolean on = outcome.guarded().closed().has(at);
-        return new Shown.Text(reason.cause().name() + on, reason.sentence());
+        return new Shown.Text(reason.cause().name() + on, reason.sentence(degrees));
     }
 }

@@ -7,6 +7,7 @@ import java.util.Set;
 import rimeward.core.Outcome;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.WallTime;
+import rimeward.site.Degrees;
 import rimeward.site.Messaging.Command;
 import rimeward.site.Site;
 
@@ -16,18 +17,18 @@ final class NightNode {
 
     private NightNode() {}
 
-    static Node of(Site site, Scale scale, Set<Command> allowed) {
+    static Node of(Site site, Degrees degrees, Set<Command> allowed) {
         List<Node.Leaf> leaves = new ArrayList<>();
-        leaves.add(new Node.Leaf(Property.text("says", "The coming night"), look -> says(look.outcome(), scale)));
+        leaves.add(new Node.Leaf(Property.text("says", "The coming night"), look -> says(look.outcome(), degrees)));
         leaves.add(new Node.Leaf(
-                Property.number("lowest-outside", "Lowest outside temperature expected", scale.unit()),
+                Property.number("lowest-outside", "Lowest outside temperature expected", degrees.unit()),
                 look -> look.outcome().outlook() instanceof Outlook.Night night
-                        ? scale.shown(night.lowestOutsideC())
+                        ? Shown.temperature(degrees, night.lowestOutsideC())
                         : Shown.NOTHING));
         leaves.add(new Node.Leaf(
-                Property.number("spread", "Standard deviation of that", "K"),
+                Property.number("spread", "Standard deviation of that", degrees.spanUnit()),
                 look -> look.outcome().outlook() instanceof Outlook.Night night
-                        ? Shown.number(night.spreadK(), 0.05, 1)
+                        ? Shown.number(degrees.ofSpan(night.spreadK()), 0.05, 1)
                         : Shown.NOTHING));
         leaves.add(
                 new Node.Leaf(Property.of("ends", "When it is over", Datatype.DATETIME), look -> ends(look.outcome())));
@@ -49,12 +50,12 @@ final class NightNode {
         return new Node("night", "The coming night at " + site.name(), "night", leaves);
     }
 
-    private static Shown says(Outcome outcome, Scale scale) {
+    private static Shown says(Outcome outcome, Degrees degrees) {
         if (!(outcome.outlook() instanceof Outlook.Night night)) {
             return Shown.text("no forecast: the floor is kept by what the sensors show; a plan waits for one");
         }
-        String text = "down to " + scale.inWords(night.lowestOutsideC()) + " outside, give or take "
-                + Decimal.of(night.spreadK(), 1) + " K";
+        String text = "down to " + degrees.text(night.lowestOutsideC()) + " outside, give or take "
+                + degrees.span(night.spreadK());
         return new Shown.Text(Long.toString(night.night()), text);
     }
 

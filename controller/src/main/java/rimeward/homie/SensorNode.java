@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rimeward.core.judgement.Verdict;
 import rimeward.core.reading.Reading;
+import rimeward.site.Degrees;
 import rimeward.site.Place;
 import rimeward.site.Sensor;
 
@@ -16,10 +17,10 @@ final class SensorNode {
     }
 
     /** @param at the sensor's place in the site's list */
-    static Node of(Sensor sensor, int at, Scale scale) {
+    static Node of(Sensor sensor, int at, Degrees degrees) {
         List<Node.Leaf> leaves = new ArrayList<>();
         leaves.add(new Node.Leaf(
-                Property.number("temperature", "Temperature", scale.unit()),
+                Property.number("temperature", "Temperature", degrees.unit()),
                 look -> believed(
                                         look.outcome().judgement().airVerdicts().get(at),
                                         look.outcome()
@@ -29,7 +30,7 @@ final class SensorNode {
                                                 .get(at)
                                                 .airC())
                                 instanceof Reading.Value value
-                        ? scale.shown(value.value())
+                        ? Shown.temperature(degrees, value.value())
                         : Shown.NOTHING));
         leaves.add(new Node.Leaf(
                 Property.oneOf("temperature-verdict", "Whether its temperature is believed", Verdict.values()),

@@ -3,7 +3,6 @@ package rimeward.homie;
 /** What the tree shows beside decisions. Belongs to the device, and so to its thread. */
 final class Told {
     final String version;
-    Wellbeing wellbeing = Wellbeing.WELL;
     int standing;
     String newestAlert = "";
     String answer = "nothing was asked since the service started";

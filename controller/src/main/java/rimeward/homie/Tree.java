@@ -10,6 +10,7 @@ import rimeward.core.judgement.Outside;
 import rimeward.core.judgement.Trust;
 import rimeward.homie.Node.Leaf;
 import rimeward.site.Contact;
+import rimeward.site.Degrees;
 import rimeward.site.Drying;
 import rimeward.site.Machine;
 import rimeward.site.Messaging.Command;
@@ -22,20 +23,20 @@ final class Tree {
 
     private Tree() {}
 
-    static List<Node> of(Site site, Scale scale, Set<Command> allowed) {
+    static List<Node> of(Site site, Degrees degrees, Set<Command> allowed) {
         List<Node> nodes = new ArrayList<>();
-        nodes.add(air(scale));
+        nodes.add(air(degrees));
         for (int i = 0; i < site.sensors().size(); i++) {
-            nodes.add(SensorNode.of(site.sensors().get(i), i, scale));
+            nodes.add(SensorNode.of(site.sensors().get(i), i, degrees));
         }
-        nodes.add(duty(site, scale, allowed.contains(Command.SET_FLOOR)));
+        nodes.add(duty(site, degrees, allowed.contains(Command.SET_FLOOR)));
         for (int i = 0; i < site.machines().size(); i++) {
-            nodes.add(MachineNode.of(site.machines().get(i), i, allowed.contains(Command.STAND_DOWN)));
+            nodes.add(MachineNode.of(site.machines().get(i), i, degrees, allowed.contains(Command.STAND_DOWN)));
         }
         contact(site.drying() instanceof Drying.Dryer dryer ? dryer.tankFloat() : new Contact.NotFitted())
                 .ifFitted(nodes, "tank", "Dryer's tank", "full", "not full,full", true);
         contact(site.door()).ifFitted(nodes, "door", "Door", "open", "shut,open", false);
-        nodes.add(NightNode.of(site, scale, allowed));
+        nodes.add(NightNode.of(site, degrees, allowed));
         nodes.add(alerts());
         nodes.add(service());
         if (!allowed.isEmpty()) {
@@ -44,7 +45,7 @@ final class Tree {
         return List.copyOf(nodes);
     }
 
-    private static Node air(Scale scale) {
+    private static Node air(Degrees degrees) {
         return new Node(
                 "air",
                 "Air inside and outside",
@@ -52,19 +53,19 @@ final class Tree {
                 List.of(
                         new Leaf(
                                 Property.number(
-                                        "coldest", "Coldest bench, its sensor's uncertainty taken off", scale.unit()),
+                                        "coldest", "Coldest bench, its sensor's uncertainty taken off", degrees.unit()),
                                 look -> look.outcome().judgement().inside() instanceof Inside.Seen seen
-                                        ? scale.shown(seen.coldestC())
+                                        ? Shown.temperature(degrees, seen.coldestC())
                                         : Shown.NOTHING),
                         new Leaf(
-                                Property.number("middle", "Mean of the benches", scale.unit()),
+                                Property.number("middle", "Mean of the benches", degrees.unit()),
                                 look -> look.outcome().judgement().inside() instanceof Inside.Seen seen
-                                        ? scale.shown(seen.middleC())
+                                        ? Shown.temperature(degrees, seen.middleC())
                                         : Shown.NOTHING),
                         new Leaf(
-                                Property.number("outside", "Outside", scale.unit()),
+                                Property.number("outside", "Outside", degrees.unit()),
                                 look -> look.outcome().judgement().outside() instanceof Outside.Seen seen
-                                        ? scale.shown(seen.airC())
+                                        ? Shown.temperature(degrees, seen.airC())
                                         : Shown.NOTHING),
                         new Leaf(
                                 Property.number("humidity", "Relative humidity where it is wettest", "%"),
@@ -72,18 +73,18 @@ final class Tree {
                                         ? percent(seen.wettestRhPercent())
                                         : Shown.NOTHING),
                         new Leaf(
-                                Property.number("dew-point", "Highest dew point inside", scale.unit()),
+                                Property.number("dew-point", "Highest dew point inside", degrees.unit()),
                                 look -> look.outcome().judgement().damp() instanceof Damp.Seen seen
-                                        ? scale.shown(seen.dewPointC())
+                                        ? Shown.temperature(degrees, seen.dewPointC())
                                         : Shown.NOTHING),
                         new Leaf(
                                 Property.oneOf("trust", "How far the sensors are believed", Trust.values()),
                                 look -> Shown.word(look.outcome().judgement().trust()))));
     }
 
-    private static Node duty(Site site, Scale scale, boolean settable) {
+    private static Node duty(Site site, Degrees degrees, boolean settable) {
         String limits =
-                Decimal.of(scale.of(site.lowestFloorC()), 1) + ":" + Decimal.of(scale.of(site.highestFloorC()), 1);
+                Decimal.of(degrees.of(site.lowestFloorC()), 1) + ":" + Decimal.of(degrees.of(site.highestFloorC()), 1);
         return new Node(
                 "duty",
                 "Keeping the floor",
@@ -94,10 +95,10 @@ final class Tree {
                                 look -> Shown.word(look.outcome().guarded().holder())),
                         new Leaf(Property.text("why", "Why"), look -> DutyWhy.of(site, look.outcome())),
                         new Leaf(
-                                Property.number("floor", "The lowest temperature the plants may meet", scale.unit())
+                                Property.number("floor", "The lowest temperature the plants may meet", degrees.unit())
                                         .as(limits)
                                         .settable(settable),
-                                look -> Shown.number(scale.of(look.outcome().floorC()), 0.05, 1))));
+                                look -> Shown.number(degrees.of(look.outcome().floorC()), 0.05, 1))));
     }
 
     private static Node alerts() {
@@ -122,12 +123,6 @@ final class Tree {
                 "service",
                 List.of(
                         new Leaf(Property.text("version", "Version"), look -> Shown.text(look.told().version)),
-                        new Leaf(
-                                Property.yesNo("late", "Whether decisions come late", "in time,late"),
-                                look -> Shown.yesNo(look.told().wellbeing.tickLate())),
-                        new Leaf(
-                                Property.yesNo("record-fails", "Whether the record cannot be written", "written,fails"),
-                                look -> Shown.yesNo(look.told().wellbeing.recordFails())),
                         new Leaf(
                                 Property.yesNo("law-failed", "Whether the control law fails", "works,fails"),
                                 look -> Shown.yesNo(look.outcome().lawFailed()))));

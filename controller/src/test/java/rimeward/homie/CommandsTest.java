@@ -2,6 +2,7 @@ package rimeward.homie;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
@@ -10,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
 import rimeward.core.outlook.Outlook;
+import rimeward.site.Degrees;
 import rimeward.site.Messaging.Command;
 
 /** What the grower may ask for by message, and what is refused. The example: floor 4 °C, hot limit 25 °C; it is 2025-11-24T16:00Z. */
@@ -59,6 +61,22 @@ final class CommandsTest {
         takes("night/plan", "now", new Order.PlanNow());
         takes("machine-dryer/stand-down", "45", new Order.StandDown("dryer", 2700));
         takes("machine-dryer/stand-down", "0", new Order.StandDown("dryer", 0));
+    }
+
+    @Test
+    void whoReadsFahrenheitIsToldAndAsksInIt() {
+        exchange = new Exchange(OddSites.example().withDegrees(Degrees.FAHRENHEIT), Exchange.open("homie"));
+        ready();
+        assertThat(exchange.value(exchange.base() + "/duty/floor")).contains("39.2");
+        assertThat(exchange.value(exchange.base() + "/duty/why").orElseThrow())
+                .contains("°F")
+                .doesNotContain("°C");
+        assertThat(exchange.value(exchange.base() + "/$description").orElseThrow())
+                .contains("°F")
+                .doesNotContain("°C");
+        assertThat(((Order.SetFloor) ((Heard.Asked) ask("duty/floor", "42.8")).order()).floorC())
+                .isCloseTo(6, within(1e-9));
+        refuses("duty/floor", "5.5", "leave 39.2 °F to ");
     }
 
     @Test

@@ -16,6 +16,7 @@ import rimeward.alert.Alert;
 import rimeward.alert.AlertKind;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
+import rimeward.site.Degrees;
 import rimeward.site.Messaging;
 import rimeward.site.Site;
 
@@ -404,8 +405,8 @@ final class ConformanceTest {
         for (Exchange exchange : evenings()) {
             assertThat(properties(exchange)).allMatch(p -> units.contains(text(p.json(), "unit")));
         }
-        assertThat(Scale.CELSIUS.unit().getBytes(UTF_8)).containsExactly(0xc2, 0xb0, 0x43);
-        assertThat(Scale.FAHRENHEIT.unit().getBytes(UTF_8)).containsExactly(0xc2, 0xb0, 0x46);
+        assertThat(Degrees.CELSIUS.unit().getBytes(UTF_8)).containsExactly(0xc2, 0xb0, 0x43);
+        assertThat(Degrees.FAHRENHEIT.unit().getBytes(UTF_8)).containsExactly(0xc2, 0xb0, 0x46);
     }
 
     // ---- set

@@ -17,6 +17,7 @@ import rimeward.core.reading.WallTime;
 import rimeward.fixture.Sites;
 import rimeward.site.Circuit;
 import rimeward.site.Contact;
+import rimeward.site.Degrees;
 import rimeward.site.DryerKind;
 import rimeward.site.Drying;
 import rimeward.site.Heater;
@@ -70,7 +71,7 @@ final class OddSites {
         Venting venting = random.nextBoolean()
                 ? new Venting.NoVentFan()
                 : new Venting.VentFan(machine("fan", Role.VENT_FAN, random));
-        return new Site(
+        Site site = new Site(
                 (random.nextBoolean() ? "t-" : "0") + random.nextInt(1000),
                 NAMES.get(random.nextInt(NAMES.size())),
                 ZoneOffset.UTC,
@@ -84,6 +85,7 @@ final class OddSites {
                 new Circuit(230, 63, 1, 0, 10),
                 usual.tariff(),
                 random.nextBoolean() ? new Contact.NotFitted() : new Contact.NotAttached());
+        return site.withDegrees(seed % 2 == 0 ? Degrees.CELSIUS : Degrees.FAHRENHEIT);
     }
 
     private static String id(Random random, int number) {

@@ -1,6 +1,11 @@
 package rimeward.core.decision;
 
-/** The causes a relay can change for. The pattern takes the measured number first, the limit second. */
+import rimeward.site.Degrees;
+
+/**
+ * The causes a relay can change for. The pattern takes the measured number first, the limit second; both are of one kind, so both are
+ * temperatures, or differences, or neither.
+ */
 public enum Cause {
     // the floor
     COLD("the coldest bench, %.1f °C, is at or below %.1f °C"),
@@ -52,13 +57,24 @@ public enum Cause {
     NOT_ASKED("nothing asks for it"),
     ASKED("asked for by the law");
 
+    private static final String CELSIUS = "°C";
+    private static final String KELVIN = "%.1f K";
+
     private final String pattern;
 
     Cause(String pattern) {
         this.pattern = pattern;
     }
 
-    String pattern() {
-        return pattern;
+    String pattern(Degrees degrees) {
+        return pattern.replace(CELSIUS, degrees.unit()).replace(KELVIN, "%.1f " + degrees.spanUnit());
+    }
+
+    /** One of its numbers as the pattern's unit has it. */
+    double told(double number, Degrees degrees) {
+        if (pattern.contains(CELSIUS)) {
+            return degrees.of(number);
+        }
+        return pattern.contains(KELVIN) ? degrees.ofSpan(number) : number;
     }
 }

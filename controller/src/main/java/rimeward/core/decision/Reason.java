@@ -1,6 +1,7 @@
 package rimeward.core.decision;
 
 import java.util.Locale;
+import rimeward.site.Degrees;
 
 /**
  * Why a machine runs or rests, with the numbers that decided it.
@@ -15,8 +16,14 @@ public record Reason(Cause cause, double measured, double limit) {
         return new Reason(cause, 0, 0);
     }
 
-    /** One sentence for a person, without a full stop. */
+    /** One sentence for a person, without a full stop; temperatures in °C, as the record has them. */
     public String sentence() {
-        return String.format(Locale.ROOT, cause.pattern(), measured, limit);
+        return sentence(Degrees.CELSIUS);
+    }
+
+    /** The same for somebody who reads these degrees. */
+    public String sentence(Degrees degrees) {
+        return String.format(
+                Locale.ROOT, cause.pattern(degrees), cause.told(measured, degrees), cause.told(limit, degrees));
     }
 }
