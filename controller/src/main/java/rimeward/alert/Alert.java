@@ -37,4 +37,9 @@ public record Alert(String id, AlertKind kind, String subject, Change change, Ti
     public boolean isNew() {
         return change == Change.RAISED;
     }
+
+    /** Whether nobody who hears this need hear the other one too: a reminder of the same incident. */
+    public boolean replaces(Alert other) {
+        return change == Change.REPEATED && other.change == Change.REPEATED && id.equals(other.id);
+    }
 }

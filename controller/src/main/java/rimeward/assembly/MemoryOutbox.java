@@ -21,6 +21,7 @@ final class MemoryOutbox implements Outbox {
     }
 
     synchronized void add(Alert alert) {
+        unsent.removeIf(before -> alert.replaces(before.alert()));
         if (unsent.size() >= MOST) {
             unsent.remove();
         }

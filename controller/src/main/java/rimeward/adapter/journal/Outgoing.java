@@ -49,9 +49,17 @@ final class Outgoing {
 
     void take(List<Alert> fresh) {
         for (Alert alert : fresh) {
+            unwritten.stream()
+                    .filter(before -> alert.replaces(before.alert()))
+                    .forEach(before -> marks.put(before.number(), replaced(before, alert)));
             unwritten.add(new Outbox.Entry(next, alert));
             next++;
         }
+    }
+
+    /** What a newer one replaces counts as arrived: after weeks without a broker nobody wants each hour's reminder. */
+    private static Lanes.Mark replaced(Outbox.Entry before, Alert by) {
+        return new Lanes.Mark(before, by.at().wall().epochMs());
     }
 
     void mark(List<Lanes.Mark> arrived) {
@@ -65,6 +73,7 @@ final class Outgoing {
     /** Within a transaction; {@link #committed} when that has ended well. */
     void write(Connection open) throws SQLException {
         for (Outbox.Entry entry : unwritten) {
+            replaceIn(open, entry.alert());
             Rows.alert(open, free(entry.number()), entry.alert(), sentMs(entry));
         }
         try (PreparedStatement statement = open.prepareStatement(
@@ -77,6 +86,19 @@ final class Outgoing {
                 statement.setString(5, mark.entry().alert().change().name());
                 statement.executeUpdate();
             }
+        }
+    }
+
+    /** The same for those that the disk has already. */
+    private static void replaceIn(Connection open, Alert by) throws SQLException {
+        if (by.change() != Alert.Change.REPEATED) {
+            return;
+        }
+        try (PreparedStatement statement = open.prepareStatement(
+                "UPDATE outbox SET sent_ms = ? WHERE sent_ms IS NULL AND incident = ? AND change = 'REPEATED'")) {
+            statement.setLong(1, by.at().wall().epochMs());
+            statement.setString(2, by.id());
+            statement.executeUpdate();
         }
     }
 

@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rimeward.alert.Alert;
+import rimeward.alert.AlertKind;
 import rimeward.port.Outbox;
 import rimeward.site.Messaging;
 import rimeward.site.Site;
@@ -47,10 +48,12 @@ class OutboxTest {
         return found;
     }
 
+    /** Returns those that are to be sent. */
     private static List<Alert> raise(SqliteJournal journal) throws InterruptedException {
         List<Alert> all = new ArrayList<>();
         for (Tunnel.Ticked ticked : new Tunnel().ticks(3000)) {
             journal.record(ticked.stepped(), ticked.alerts());
+            ticked.alerts().forEach(fresh -> all.removeIf(fresh::replaces));
             all.addAll(ticked.alerts());
         }
         journal.settle();
@@ -119,6 +122,46 @@ class OutboxTest {
         }
         try (SqliteJournal journal = open(BROKER)) {
             assertThat(unsent(journal, 1000)).isEqualTo(all.subList(2, all.size()));
+        }
+    }
+
+    @Test
+    void ofManyRemindersOnlyTheNewestIsSent() throws Exception {
+        file = folder.resolve("card");
+        try (SqliteJournal journal = open(BROKER)) {
+            for (boolean writable : List.of(false, true)) {
+                if (writable) {
+                    Files.createDirectory(file);
+                }
+                remind(journal, Alert.Change.RAISED, Alert.Change.REPEATED, Alert.Change.REPEATED);
+                assertThat(unsent(journal, 10))
+                        .extracting(entry -> entry.alert().change())
+                        .containsExactly(
+                                writable
+                                        ? new Alert.Change[] {
+                                            Alert.Change.RAISED, Alert.Change.RAISED, Alert.Change.REPEATED
+                                        }
+                                        : new Alert.Change[] {Alert.Change.RAISED, Alert.Change.REPEATED});
+            }
+        }
+        try (SqliteJournal journal = open(BROKER)) {
+            assertThat(unsent(journal, 10)).hasSize(3);
+        }
+    }
+
+    private static void remind(SqliteJournal journal, Alert.Change... changes) throws InterruptedException {
+        Tunnel.Ticked ticked = new Tunnel().ticks(1).get(0);
+        for (Alert.Change change : changes) {
+            journal.record(
+                    ticked.stepped(),
+                    List.of(new Alert(
+                            "blind-tunnel-1",
+                            AlertKind.BLIND,
+                            "tunnel",
+                            change,
+                            ticked.stepped().outcome().frame().tick(),
+                            "Nobody sees.")));
+            journal.settle();
         }
     }
 }
