@@ -22,6 +22,9 @@ final class PrivateBroker implements AutoCloseable {
     private static final int TRIES = 100;
     private static final long PAUSE_MS = 50;
 
+    /** Ends the broker when our end of its input is closed, as it also is when this program is killed: none is left behind. */
+    private static final String WHILE_WE_LIVE = "exec 3<&0; { read -r _ <&3; kill $$; } & exec \"$@\" 3<&-";
+
     private final Process process;
     private final int port;
 
@@ -48,7 +51,7 @@ final class PrivateBroker implements AutoCloseable {
                 UTF_8);
         List<String> command = new ArrayList<>();
         find("setsid").ifPresent(path -> command.add(path.toString())); // else Ctrl-C would end it before we take leave
-        command.addAll(List.of(program.get().toString(), "-c", settings.toString()));
+        command.addAll(List.of("sh", "-c", WHILE_WE_LIVE, "sh", program.get().toString(), "-c", settings.toString()));
         Process process = new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("mosquitto.log").toFile())
