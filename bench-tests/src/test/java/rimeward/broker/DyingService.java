@@ -56,7 +56,8 @@ final class DyingService implements Surroundings, Audience {
                 new Messaging.Security.Tls(new Messaging.Trust.Own(args[3]), new Messaging.Identity.None()),
                 new Messaging.Login.Password(args[4], args[5]),
                 "homie",
-                List.of());
+                List.of(),
+                false);
         Site site = SiteSettings.read(Path.of(args[0])).with(broker);
         DyingService here = new DyingService(site, Long.parseLong(args[6]) * 1000, Long.parseLong(args[7]));
         new Service(site, new DutyLaw(), Path.of(args[1]), here, here, System::nanoTime).run();

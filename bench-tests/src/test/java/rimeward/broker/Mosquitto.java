@@ -117,10 +117,15 @@ final class Mosquitto implements AutoCloseable {
     /** It stops to answer, while the kernel goes on to accept; {@code CONT} thaws it. {@code HUP} makes it read ACL and passwords anew. */
     void signal(String name) {
         try {
-            run("kill", "-" + name, String.valueOf(running().pid()));
+            run("kill", "-" + name, String.valueOf(pid()));
         } catch (IOException | InterruptedException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    /** Of its process. */
+    long pid() {
+        return running().pid();
     }
 
     private Process running() {
@@ -146,7 +151,8 @@ final class Mosquitto implements AutoCloseable {
                 new Messaging.Login.Password(
                         user, dir.resolve(user + ".password").toString()),
                 "homie",
-                List.of());
+                List.of(),
+                false);
     }
 
     /** A stock subscriber, which prints a line for each message: whether it is an old one, topic and payload. */

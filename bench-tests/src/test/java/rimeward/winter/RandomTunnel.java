@@ -43,6 +43,7 @@ final class RandomTunnel {
     /** Outside temperature that the heater was bought for, °C. */
     final double coldestC;
 
+    private final String id;
     private final SeededStream luck;
     private final double floorM2;
     private final TunnelParameters truth;
@@ -56,7 +57,8 @@ final class RandomTunnel {
     private final double guess;
     private final double lagS;
 
-    RandomTunnel(SeededStream luck) {
+    RandomTunnel(String id, SeededStream luck) {
+        this.id = id;
         this.luck = luck;
         floorM2 = luck.between(12, 36);
         floorC = luck.between(2, 7);
@@ -167,7 +169,7 @@ final class RandomTunnel {
         }
         sensors.add(new Sensor("outside", new Place.Outside(), true, 0.5, 4, SensorLimits.defaults()));
         return new Site(
-                "made",
+                id,
                 "Made",
                 List.of(new Plant("seedlings", floorC)),
                 new Targets(0.5, 1, 28, 82, 8, 1, -6),

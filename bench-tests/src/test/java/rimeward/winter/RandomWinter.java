@@ -20,7 +20,7 @@ import rimeward.site.Sensor;
 import rimeward.site.Site;
 
 /** A few days of made winter in a made tunnel, all from one seed. */
-final class RandomWinter {
+public final class RandomWinter {
     private static final Place PLACE = new Place(54.6, -2.6, 310);
     private static final long NOON_EPOCH_S = 1_385_899_200; // 2013-12-01T12:00Z
     private static final long DAY_S = 86_400;
@@ -29,14 +29,14 @@ final class RandomWinter {
     final RandomTunnel tunnel;
     private final int days;
 
-    RandomWinter(long seed, int days) {
+    public RandomWinter(long seed, int days) {
         this.seed = seed;
         this.days = days;
-        tunnel = new RandomTunnel(SeededStream.named(seed, "tunnel"));
+        tunnel = new RandomTunnel("made-" + seed, SeededStream.named(seed, "tunnel"));
     }
 
     /** About three faults a day, of any kind, from two minutes to six hours. */
-    Scenario withFaults() {
+    public Scenario withFaults() {
         Site site = tunnel.site();
         RandomFaults chance = new RandomFaults(
                 List.of(FaultKind.values()),

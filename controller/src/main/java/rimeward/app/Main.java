@@ -20,6 +20,7 @@ import rimeward.adapter.journal.BadRecord;
             RunCommand.class,
             RecordCommand.class,
             ReleaseCommand.class,
+            UnpublishCommand.class,
             WiringCommand.class
         },
         description = "Keeps an unheated film tunnel above the plants' floor, dry and cheap.")

@@ -19,7 +19,8 @@ final class MessagingSheet {
         return "  " + mqtt.domain() + "/5/" + site.id() + "/… on " + mqtt.host() + " port " + mqtt.port() + ", "
                 + security(mqtt.security()) + "\n  "
                 + login(mqtt.login()) + "\n  "
-                + commands(mqtt) + "\n";
+                + commands(mqtt) + "\n"
+                + (mqtt.logs() ? "  also sends what it says of itself\n" : "");
     }
 
     private static String security(Messaging.Security security) {

@@ -49,6 +49,10 @@ final class Messenger implements Audience, Courier, AutoCloseable {
     @Override
     public void says(String line) {
         audience.says(line);
+        MqttCourier begun = courier;
+        if (begun != null) {
+            begun.says(line);
+        }
     }
 
     @Override

@@ -61,14 +61,11 @@ public final class HomieDevice {
     private String described = "";
     private @Nullable Look look;
 
-    /**
-     * @param version the program's
-     * @param logs whether {@link #log} says anything
-     */
-    public HomieDevice(Site site, Messaging.Mqtt settings, String version, boolean logs) {
+    /** @param version the program's */
+    public HomieDevice(Site site, Messaging.Mqtt settings, String version) {
         this.site = site;
-        this.logs = logs;
-        base = settings.domain() + "/5/" + site.id();
+        logs = settings.logs();
+        base = base(site, settings);
         Set<Messaging.Command> allowed = EnumSet.noneOf(Messaging.Command.class);
         allowed.addAll(settings.commands());
         Degrees degrees = site.degrees();
@@ -196,17 +193,6 @@ public final class HomieDevice {
         return List.of(Message.retained(state(), "disconnected"));
     }
 
-    /** Takes the device off the broker for good: its state first, so that nobody takes the rest for a change. */
-    public List<Message> removal() {
-        line = Line.AWAY;
-        List<Message> messages = new ArrayList<>();
-        messages.add(Message.deleting(state()));
-        messages.add(Message.deleting(description()));
-        topics.forEach(topic -> messages.add(Message.deleting(base + "/" + topic)));
-        incidents.topics().forEach(topic -> messages.add(Message.deleting(topic)));
-        return messages;
-    }
-
     // ---- what comes in
 
     /**
@@ -304,6 +290,11 @@ public final class HomieDevice {
             told.forecast = new String(payload, UTF_8);
         }
         return order;
+    }
+
+    /** What all of its topics begin with. */
+    static String base(Site site, Messaging.Mqtt settings) {
+        return settings.domain() + "/5/" + site.id();
     }
 
     private static Heard noted(List<Message> messages) {

@@ -69,11 +69,6 @@ final class Incidents {
         return messages;
     }
 
-    /** All topics that the broker may keep. */
-    List<String> topics() {
-        return List.copyOf(standing.keySet());
-    }
-
     int count() {
         return (int) standing.keySet().stream()
                 .filter(topic -> topic.startsWith(base + TEXT))

@@ -14,8 +14,10 @@ public sealed interface Messaging {
      * @param port mostly 8883 with TLS and 1883 without
      * @param domain first level of every topic (Homie 5: one level, {@code homie} where nobody says otherwise)
      * @param commands what the grower may ask for from afar
+     * @param logs whether what the service says of itself goes out too
      */
-    record Mqtt(String host, int port, Security security, Login login, String domain, List<Command> commands)
+    record Mqtt(
+            String host, int port, Security security, Login login, String domain, List<Command> commands, boolean logs)
             implements Messaging {
         public Mqtt {
             Check.that(!host.isBlank(), "the broker's host is empty");
@@ -25,6 +27,11 @@ public sealed interface Messaging {
                     "messages to " + host + " would go unencrypted");
             Check.that(domain.matches("[a-z0-9-]+"), "domain is \"" + domain + "\"; one level of a topic is needed");
             commands = List.copyOf(commands);
+        }
+
+        /** As people call it. */
+        public String inWords() {
+            return "the broker " + host + ":" + port;
         }
 
         public boolean allows(Command command) {

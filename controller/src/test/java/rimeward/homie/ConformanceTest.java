@@ -473,8 +473,10 @@ final class ConformanceTest {
         Exchange exchange = evening(OddSites.example(), 8);
         assertThat(exchange.device.log(HomieDevice.Level.FATAL, "x"))
                 .containsExactly(new Message(exchange.base() + "/$log/fatal", "x".getBytes(UTF_8), 0, false));
-        HomieDevice silent = new HomieDevice(exchange.site, Exchange.open("homie"), "1", false);
-        assertThat(silent.log(HomieDevice.Level.FATAL, "x")).isEmpty();
+        Exchange silent = new Exchange(exchange.site, Exchange.withoutLog());
+        silent.connect();
+        silent.tick(OddSites.frame(silent.site, new Random(1), 0, true));
+        assertThat(silent.device.log(HomieDevice.Level.FATAL, "x")).isEmpty();
     }
 
     @Test
@@ -488,9 +490,16 @@ final class ConformanceTest {
     @Test
     void removalTakesTheStateFirstAndLeavesNothing() {
         for (Exchange exchange : evenings()) {
-            List<Message> removal = exchange.device.removal();
-            assertThat(removal.get(0)).isEqualTo(new Message(exchange.base() + "/$state", new byte[0], 2, true));
-            exchange.send(removal);
+            Removal removal = new Removal(exchange.site, exchange.mqtt);
+            List<Message> old = List.copyOf(exchange.kept.values());
+            assertThat(old).allMatch(message -> Exchange.matches(removal.filter(), message.topic()));
+            old.forEach(message -> removal.heard(message.topic(), message.payload(), true));
+            assertThat(removal.isComplete()).isFalse();
+            assertThat(removal.first()).isEqualTo(new Message(exchange.base() + "/$state", new byte[0], 2, true));
+            removal.heard(removal.first().topic(), removal.first().payload(), false);
+            assertThat(removal.isComplete()).isTrue();
+            exchange.send(List.of(removal.first()));
+            exchange.send(removal.rest());
             assertThat(exchange.kept).isEmpty();
         }
     }

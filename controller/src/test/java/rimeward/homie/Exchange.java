@@ -24,6 +24,7 @@ final class Exchange {
     final List<Order> orders = new ArrayList<>();
     final List<String> lines = new ArrayList<>();
     final Site site;
+    final Messaging.Mqtt mqtt;
     HomieDevice device;
     Outlook outlook = Outlook.NONE;
     boolean readable = true;
@@ -34,7 +35,8 @@ final class Exchange {
 
     Exchange(Site site, Messaging.Mqtt mqtt) {
         this.site = site;
-        device = new HomieDevice(site, mqtt, "1.2.3", true);
+        this.mqtt = mqtt;
+        device = new HomieDevice(site, mqtt, "1.2.3");
         control = new ControlCycle(site, new DutyLaw());
         state = control.start();
     }
@@ -45,12 +47,30 @@ final class Exchange {
 
     static Messaging.Mqtt mqtt(String domain, List<Messaging.Command> commands) {
         return new Messaging.Mqtt(
-                "localhost", 1883, new Messaging.Security.Plain(false), new Messaging.Login.None(), domain, commands);
+                "localhost",
+                1883,
+                new Messaging.Security.Plain(false),
+                new Messaging.Login.None(),
+                domain,
+                commands,
+                true);
+    }
+
+    /** Where nothing may be asked for and nothing is told of the service itself. */
+    static Messaging.Mqtt withoutLog() {
+        return new Messaging.Mqtt(
+                "localhost",
+                1883,
+                new Messaging.Security.Plain(false),
+                new Messaging.Login.None(),
+                "homie",
+                List.of(),
+                false);
     }
 
     /** Another run of the program, perhaps with other settings, on the same broker. */
     void restart(Site other, Messaging.Mqtt mqtt) {
-        device = new HomieDevice(other, mqtt, "1.2.3", true);
+        device = new HomieDevice(other, mqtt, "1.2.3");
         control = new ControlCycle(other, new DutyLaw());
         state = control.start();
     }
@@ -112,6 +132,9 @@ final class Exchange {
 
     /** MQTT 3.1.1, 4.7: {@code +} stands for one level; a wildcard first does not match {@code $}. */
     static boolean matches(String filter, String topic) {
+        if (filter.endsWith("/#")) {
+            return topic.startsWith(filter.substring(0, filter.length() - 1));
+        }
         String[] want = filter.split("/", -1);
         String[] have = topic.split("/", -1);
         if (want.length != have.length) {

@@ -31,6 +31,7 @@ final class MqttSettings {
         Messaging.Login login = login(table);
         String domain = table.get("domain", Kinds.id(), "homie");
         List<Messaging.Command> commands = commands(table);
+        boolean logs = table.get("log", Kinds.yesNo(), false);
         if (tls && plainOk) {
             table.fault("plain_ok", "contradicts tls = true", "keep one of the two");
         }
@@ -39,7 +40,7 @@ final class MqttSettings {
         }
         Messaging.Security security =
                 tls ? new Messaging.Security.Tls(trust, identity) : new Messaging.Security.Plain(plainOk);
-        return table.whenSound(() -> new Messaging.Mqtt(host, port, security, login, domain, commands));
+        return table.whenSound(() -> new Messaging.Mqtt(host, port, security, login, domain, commands, logs));
     }
 
     private static void plain(TableReader table, String host, boolean plainOk) {

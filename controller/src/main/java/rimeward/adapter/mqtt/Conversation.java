@@ -109,9 +109,10 @@ final class Conversation {
             }
             if (up) {
                 deliver(line);
+                tell(line);
             }
             judge();
-            tree.tidy(bell.nowMs());
+            line.send(tree.tidy(bell.nowMs()));
             bell.await(Math.min(LONGEST_WAIT_MS, mail.waitMs(bell.nowMs())));
         }
         line.send(tree.atStop());
@@ -130,6 +131,13 @@ final class Conversation {
     private void answer(Line line) throws LineFailed {
         for (Optional<Answer> next = post.nextAnswer(); next.isPresent(); next = post.nextAnswer()) {
             line.send(tree.answered(next.get()));
+        }
+    }
+
+    /** Only now that somebody may listen. */
+    private void tell(Line line) throws LineFailed {
+        for (Optional<String> next = post.nextSaid(); next.isPresent(); next = post.nextSaid()) {
+            line.send(tree.says(next.get()));
         }
     }
 

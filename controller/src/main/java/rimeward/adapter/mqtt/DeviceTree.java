@@ -29,6 +29,9 @@ interface DeviceTree {
     /** What became of an order. */
     List<Message> answered(Answer answer);
 
+    /** What the service says of itself, for those who listen now. */
+    List<Message> says(String line);
+
     /** What is said before an orderly end. */
     List<Message> atStop();
 
@@ -39,5 +42,5 @@ interface DeviceTree {
     List<Message> heard(Post.Heard heard, long nowMs);
 
     /** Looks after what waits for its time. */
-    void tidy(long nowMs);
+    List<Message> tidy(long nowMs);
 }

@@ -70,6 +70,11 @@ final class HomieTree implements DeviceTree {
     }
 
     @Override
+    public List<Message> says(String line) {
+        return device.log(HomieDevice.Level.INFO, line);
+    }
+
+    @Override
     public List<Message> atStop() {
         return device.atStop();
     }
@@ -87,16 +92,27 @@ final class HomieTree implements DeviceTree {
             return List.of();
         }
         Heard found = device.heard(heard.topic(), heard.payload(), heard.retained(), heard.duplicate(), nowMs);
-        found.lines().forEach(LOG::info);
         if (found instanceof Heard.Asked asked) {
             orders.accept(asked.order());
         }
-        return noticed(found.messages());
+        List<Message> messages = new ArrayList<>(noticed(found.messages()));
+        messages.addAll(written(found.lines()));
+        return messages;
     }
 
     @Override
-    public void tidy(long nowMs) {
-        device.linesDue(nowMs).forEach(LOG::info);
+    public List<Message> tidy(long nowMs) {
+        return written(device.linesDue(nowMs));
+    }
+
+    /** In our own log and, where that is wanted, in the device's. */
+    private List<Message> written(List<String> lines) {
+        List<Message> messages = new ArrayList<>();
+        for (String line : lines) {
+            LOG.info(line);
+            messages.addAll(device.log(HomieDevice.Level.WARN, line));
+        }
+        return messages;
     }
 
     private List<Message> noticed(List<Message> messages) {

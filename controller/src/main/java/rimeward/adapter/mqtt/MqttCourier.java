@@ -50,7 +50,7 @@ public final class MqttCourier implements AutoCloseable {
             HandedReadings readings,
             LongSupplier nanoTime) {
         String version = MqttCourier.class.getPackage().getImplementationVersion();
-        HomieDevice device = new HomieDevice(site, settings, version == null ? "unknown" : version, false);
+        HomieDevice device = new HomieDevice(site, settings, version == null ? "unknown" : version);
         Bell bell = new SemaphoreBell(nanoTime);
         Post post = new Post(bell);
         ScheduledExecutorService watchdog = Executors.newSingleThreadScheduledExecutor(run -> {
@@ -58,12 +58,11 @@ public final class MqttCourier implements AutoCloseable {
             made.setDaemon(true);
             return made;
         });
-        String clientId = "rimeward-" + site.id();
         MqttCourier courier = new MqttCourier(
                 post,
                 new Conversation(
-                        "the broker " + settings.host() + ":" + settings.port(),
-                        PahoLine.maker(settings, clientId, watchdog),
+                        settings.inWords(),
+                        PahoLine.maker(settings, site.id(), watchdog),
                         new HomieTree(device, orders, new HandedTopics(site.sensors(), readings)),
                         outbox,
                         post,
@@ -87,6 +86,11 @@ public final class MqttCourier implements AutoCloseable {
     /** A decision was made. */
     public void decided(Stepped stepped) {
         post.decided(stepped);
+    }
+
+    /** The service says something of itself. */
+    public void says(String line) {
+        post.says(line);
     }
 
     /** What became of an order. */

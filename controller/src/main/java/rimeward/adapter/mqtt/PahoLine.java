@@ -52,9 +52,9 @@ final class PahoLine implements Line {
         this.ear = ear;
     }
 
-    /** Makes lines to this broker, which calls us {@code clientId}; two lines of that name drive each other out. */
-    static Line.Maker maker(Messaging.Mqtt settings, String clientId, ScheduledExecutorService watchdog) {
-        return ear -> new PahoLine(settings, clientId, watchdog, ear);
+    /** Makes lines to this broker, which knows us by the device's id; two lines of one device drive each other out. */
+    static Line.Maker maker(Messaging.Mqtt settings, String device, ScheduledExecutorService watchdog) {
+        return ear -> new PahoLine(settings, "rimeward-" + device, watchdog, ear);
     }
 
     @Override

@@ -18,6 +18,9 @@ final class Post {
     /** Many times what a person sends; a flood must not fill the memory. */
     private static final int MOST_HEARD = 256;
 
+    /** Of what the service says of itself: nobody misses more of it than this, and it stands in its own log. */
+    private static final int MOST_SAID = 64;
+
     /** A message of others; its payload is not changed any more. */
     @SuppressWarnings("ArrayRecordComponent") // handed on, never compared as a whole
     record Heard(String topic, byte[] payload, boolean retained, boolean duplicate) {}
@@ -26,6 +29,7 @@ final class Post {
     private final Deque<Heard> heard = new ArrayDeque<>();
     private final Deque<Outbox.Entry> mail = new ArrayDeque<>();
     private final Deque<Answer> answers = new ArrayDeque<>();
+    private final Deque<String> said = new ArrayDeque<>();
     private @Nullable Stepped newest;
     private @Nullable Ear ear;
     private @Nullable String lost;
@@ -53,6 +57,19 @@ final class Post {
 
     synchronized Optional<Answer> nextAnswer() {
         return Optional.ofNullable(answers.poll());
+    }
+
+    /** The service says something of itself; of what cannot be sent yet the oldest is left out. */
+    synchronized void says(String line) {
+        if (said.size() >= MOST_SAID) {
+            said.remove();
+        }
+        said.add(line);
+        bell.ring();
+    }
+
+    synchronized Optional<String> nextSaid() {
+        return Optional.ofNullable(said.poll());
     }
 
     /** There is something new in the outbox. */

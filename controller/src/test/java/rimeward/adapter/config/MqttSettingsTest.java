@@ -28,7 +28,8 @@ class MqttSettingsTest {
                         new Messaging.Security.Plain(false),
                         new Messaging.Login.None(),
                         "homie",
-                        List.of()));
+                        List.of(),
+                        false));
     }
 
     @Test
@@ -42,6 +43,7 @@ class MqttSettingsTest {
         assertThat(mqtt.login())
                 .isEqualTo(new Messaging.Login.Password("hallin-rigg", "/etc/rimeward/broker-password"));
         assertThat(mqtt.commands()).containsExactly(Messaging.Command.ACKNOWLEDGE);
+        assertThat(mqtt.logs()).isTrue();
     }
 
     @ParameterizedTest

@@ -22,7 +22,13 @@ import rimeward.site.Site;
 class OutboxTest {
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2025-11-24T16:00:00Z"), ZoneOffset.UTC);
     private static final Messaging BROKER = new Messaging.Mqtt(
-            "localhost", 1883, new Messaging.Security.Plain(false), new Messaging.Login.None(), "homie", List.of());
+            "localhost",
+            1883,
+            new Messaging.Security.Plain(false),
+            new Messaging.Login.None(),
+            "homie",
+            List.of(),
+            false);
 
     @TempDir
     private Path folder;

@@ -249,6 +249,13 @@ class ConversationTest {
         }
 
         @Override
-        public void tidy(long nowMs) {}
+        public List<Message> tidy(long nowMs) {
+            return List.of();
+        }
+
+        @Override
+        public List<Message> says(String line) {
+            return List.of();
+        }
     }
 }

@@ -82,7 +82,8 @@ class PahoLineTest {
                 new Messaging.Security.Plain(false),
                 new Messaging.Login.Password("hallin-rigg", "/no/such/file"),
                 "homie",
-                List.of());
+                List.of(),
+                false);
         Line line = PahoLine.maker(settings, "test", watchdog).make(new Deaf());
         assertThatThrownBy(() -> line.open(WILL)).hasMessageContaining("password's file /no/such/file cannot be read");
         line.close();
@@ -151,7 +152,8 @@ class PahoLineTest {
                 new Messaging.Security.Plain(false),
                 new Messaging.Login.None(),
                 "homie",
-                List.of());
+                List.of(),
+                false);
         return PahoLine.maker(settings, "test", watchdog).make(new Deaf());
     }
 

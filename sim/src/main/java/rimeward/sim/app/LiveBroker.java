@@ -56,7 +56,7 @@ final class LiveBroker implements AutoCloseable {
         String host = place.group(1).replaceAll("[\\[\\]]", "");
         int port = place.group(2) == null ? PORT : Integer.parseInt(place.group(2));
         return new Messaging.Mqtt(
-                host, port, new Messaging.Security.Plain(true), new Messaging.Login.None(), "homie", List.of());
+                host, port, new Messaging.Security.Plain(true), new Messaging.Login.None(), "homie", List.of(), false);
     }
 
     private static Messaging.Mqtt shown(Site site, Messaging.Mqtt mqtt, Consumer<String> lines) {

@@ -111,7 +111,8 @@ final class PrivateBroker implements AutoCloseable {
                 new Messaging.Security.Plain(false),
                 new Messaging.Login.None(),
                 "homie",
-                List.of(Messaging.Command.values()));
+                List.of(Messaging.Command.values()),
+                true);
     }
 
     @Override
