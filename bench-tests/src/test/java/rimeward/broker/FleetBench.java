@@ -4,7 +4,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +14,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.IntStream;
+import rimeward.alert.Alert;
 import rimeward.assembly.Audience;
 import rimeward.assembly.Service;
 import rimeward.core.Stepped;
@@ -37,7 +37,7 @@ final class FleetBench implements AutoCloseable {
 
     private final Path dir = Files.createTempDirectory("rimeward-fleet-");
     private final Mosquitto broker;
-    private final Process ear;
+    private Process ear;
     private final double speed;
     private final Set<String> ready = ConcurrentHashMap.newKeySet();
     private final AtomicLong messages = new AtomicLong();
@@ -49,10 +49,7 @@ final class FleetBench implements AutoCloseable {
         this.speed = speed;
         broker = Mosquitto.begin(
                 dir, IntStream.range(0, tunnels).mapToObj(FleetBench::id).toArray(String[]::new));
-        ear = new ProcessBuilder(broker.client("mosquitto_sub", "-q", "0", "-F", "%t %p", "-t", "homie/5/#"))
-                .redirectError(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        begin("ear", this::listen);
+        ear = listen();
         for (int i = 0; i < tunnels; i++) {
             Scenario scenario = new RandomWinter(i, 2).withFaults();
             Site site = scenario.site().with(broker.settings(scenario.site().id()));
@@ -108,11 +105,13 @@ final class FleetBench implements AutoCloseable {
                 (double) here.threads() / tunnels,
                 100 * (decisions.get() - decisionsBefore) * 5 / simulatedS / tunnels,
                 alerts.get());
-        ready.clear();
         broker.kill();
         Thread.sleep(30_000);
+        ready.clear();
+        Files.delete(dir.resolve("mosquitto.db")); // else it would itself say that all are ready
         broker.start();
-        print("  after the broker was killed and away for half a minute");
+        ear = listen(); // mosquitto_sub ends with its broker
+        print("  after the broker was killed, away for half a minute, and had forgotten all");
         awaitReady(tunnels, System.nanoTime());
     }
 
@@ -140,16 +139,24 @@ final class FleetBench implements AutoCloseable {
         return !over;
     }
 
-    private void listen() {
-        try (BufferedReader lines = new BufferedReader(new InputStreamReader(ear.getInputStream(), UTF_8))) {
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                messages.incrementAndGet();
-                if (line.endsWith("/$state ready")) {
-                    ready.add(line);
-                }
+    private Process listen() throws IOException {
+        Process begun = new ProcessBuilder(broker.client("mosquitto_sub", "-q", "0", "-F", "%t %p", "-t", "homie/5/#"))
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        begin("ear", () -> {
+            try (BufferedReader lines = begun.inputReader(UTF_8)) {
+                lines.lines().forEach(this::hear);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
             }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+        });
+        return begun;
+    }
+
+    private void hear(String line) {
+        messages.incrementAndGet();
+        if (line.endsWith("/$state ready")) {
+            ready.add(line);
         }
     }
 
@@ -183,7 +190,7 @@ final class FleetBench implements AutoCloseable {
         public void answered(Answer answer) {}
 
         @Override
-        public void told(rimeward.alert.Alert alert) {
+        public void told(Alert alert) {
             alerts.incrementAndGet();
         }
     }
