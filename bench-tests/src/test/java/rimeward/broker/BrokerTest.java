@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rimeward.adapter.config.SiteSettings;
 import rimeward.adapter.mqtt.MqttCourier;
+import rimeward.adapter.mqtt.Withdrawal;
 import rimeward.core.Stepped;
 import rimeward.port.HandedReadings;
 import rimeward.site.Messaging;
@@ -95,6 +97,52 @@ class BrokerTest {
             assertThat(grower.lines())
                     .as("the broker told of its loss")
                     .anyMatch(line -> line.endsWith("$state ready"));
+        }
+    }
+
+    @Test
+    void aFreshSubscriberSeesTheWholePresentStateAlsoOfABrokerThatForgotAll() throws IOException, InterruptedException {
+        try (Mosquitto broker = Mosquitto.begin(dir, SITE.id());
+                Subscriber grower = broker.subscribe(ROOT + "#");
+                MqttCourier courier = speak(broker.settings(SITE.id()))) {
+            isReady(grower);
+            raise(courier, 3);
+            allArrive(grower);
+            sees(broker, grower.newest());
+            broker.kill();
+            Files.deleteIfExists(dir.resolve("mosquitto.db"));
+            broker.start();
+            sees(broker, grower.newest());
+        }
+    }
+
+    private static void sees(Mosquitto broker, Map<String, String> all) throws IOException {
+        try (Subscriber fresh = broker.subscribe(ROOT + "#")) {
+            await().atMost(MINUTE)
+                    .untilAsserted(() -> assertThat(fresh.newest()).isEqualTo(all));
+        }
+    }
+
+    @Test
+    void aTunnelIsTakenOffItsBroker() throws IOException, InterruptedException {
+        try (Mosquitto broker = Mosquitto.begin(dir, SITE.id());
+                Subscriber grower = broker.subscribe(ROOT + "#")) {
+            MqttCourier courier = speak(broker.settings(SITE.id()));
+            isReady(grower);
+            raise(courier, 3);
+            allArrive(grower);
+            courier.close();
+            await().atMost(MINUTE)
+                    .untilAsserted(() -> assertThat(grower.newest()).containsEntry(ROOT + "$state", "disconnected"));
+            int topics = grower.newest().size();
+            assertThat(Withdrawal.of(SITE, broker.settings(SITE.id())))
+                    .as("besides the state")
+                    .isEqualTo(topics - 1);
+            await().atMost(MINUTE)
+                    .untilAsserted(() -> assertThat(grower.newest()).isEmpty());
+            assertThat(grower.lines().get(grower.lines().size() - topics))
+                    .as("the first to go")
+                    .isEqualTo("0 " + ROOT + "$state ");
         }
     }
 

@@ -77,7 +77,6 @@ final class FleetBench implements AutoCloseable {
     private void measure(int tunnels, int forS) throws IOException, InterruptedException {
         print("%d tunnels, %.0f times as fast as real ones", tunnels, speed);
         awaitReady(tunnels, System.nanoTime());
-        print("  retained by the broker: %.1f kB", Files.size(dir.resolve("mosquitto.db")) / 1e3);
         long messagesBefore = messages.get();
         long decisionsBefore = decisions.get();
         ProcessLook brokerBefore = ProcessLook.at(broker.pid());
@@ -88,6 +87,7 @@ final class FleetBench implements AutoCloseable {
             most = Math.max(most, messages.get() - before);
         }
         double simulatedS = forS * speed;
+        print("  retained by the broker: %.1f kB", Files.size(dir.resolve("mosquitto.db")) / 1e3);
         ProcessLook here = ProcessLook.at(ProcessHandle.current().pid());
         ProcessLook after = ProcessLook.at(broker.pid());
         print(
@@ -108,7 +108,7 @@ final class FleetBench implements AutoCloseable {
         broker.kill();
         Thread.sleep(30_000);
         ready.clear();
-        Files.delete(dir.resolve("mosquitto.db")); // else it would itself say that all are ready
+        Files.deleteIfExists(dir.resolve("mosquitto.db")); // else it would itself say that all are ready
         broker.start();
         ear = listen(); // mosquitto_sub ends with its broker
         print("  after the broker was killed, away for half a minute, and had forgotten all");

@@ -11,16 +11,11 @@ import java.io.InputStreamReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -45,8 +40,6 @@ class KilledServiceTest {
 
     private static final Path SETTINGS = Path.of("..", "config", "tunnel.toml");
     private static final String ID = SiteSettings.read(SETTINGS).id();
-    private static final Pattern TOLD =
-            Pattern.compile("\"id\":\"([a-z0-9-]+)\",\"number\":(\\d+),.*\"status\":\"([a-z]+)\"");
 
     @TempDir
     private Path dir;
@@ -78,12 +71,14 @@ class KilledServiceTest {
             try {
                 await().atMost(Duration.ofSeconds(
                                 90 + promised.size() / 10)) // the last one has the whole backlog to tell
-                        .until(() -> arrived(grower).containsAll(promised));
+                        .until(() -> Set.copyOf(Arrived.onceAt(grower)).containsAll(promised));
             } finally {
                 last.toHandle().destroyForcibly();
             }
             assertThat(promised).hasSizeGreaterThan(KILLS);
-            assertThat(firstNumbers(grower)).as("in order").isSorted();
+            assertThat(Arrived.at(grower).stream().map(Arrived::number).distinct())
+                    .as("in order")
+                    .isSorted();
             assertThat(grower.lines()).anyMatch(line -> line.endsWith("$state lost"));
         }
     }
@@ -97,10 +92,8 @@ class KilledServiceTest {
                         DyingService.class.getName(),
                         SETTINGS.toString(),
                         dir.resolve("data").toString(),
+                        dir.toString(),
                         Integer.toString(broker.port()),
-                        dir.resolve("certs/ca.pem").toString(),
-                        ID,
-                        dir.resolve(ID + ".password").toString(),
                         Long.toString(FROM_S + run * DAY_S),
                         Integer.toString(failsEvery))
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
@@ -134,28 +127,5 @@ class KilledServiceTest {
             }
         }
         return false;
-    }
-
-    /** Id and change of each, in the order of their first arrival. */
-    private static Set<String> arrived(Subscriber grower) {
-        Set<String> found = new LinkedHashSet<>();
-        for (String line : grower.texts("/$incident/")) {
-            Matcher told = TOLD.matcher(line);
-            if (told.find()) {
-                found.add(told.group(1) + " " + told.group(3).toUpperCase(Locale.ROOT));
-            }
-        }
-        return found;
-    }
-
-    private static List<Long> firstNumbers(Subscriber grower) {
-        Set<Long> numbers = new LinkedHashSet<>();
-        for (String line : grower.texts("/$incident/")) {
-            Matcher told = TOLD.matcher(line);
-            if (told.find()) {
-                numbers.add(Long.valueOf(told.group(2)));
-            }
-        }
-        return new ArrayList<>(numbers);
     }
 }

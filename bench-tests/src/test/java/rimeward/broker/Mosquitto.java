@@ -143,6 +143,11 @@ final class Mosquitto implements AutoCloseable {
 
     /** The same by way of another port. */
     Messaging.Mqtt settings(String user, int atPort) {
+        return settings(dir, user, atPort);
+    }
+
+    /** The same of a broker that another process has set up. */
+    static Messaging.Mqtt settings(Path dir, String user, int atPort) {
         return new Messaging.Mqtt(
                 HOST,
                 atPort,

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** A stock {@code mosquitto_sub}, and what it has printed. It finds its broker again by itself. */
@@ -40,6 +42,20 @@ final class Subscriber implements AutoCloseable {
                 .filter(line -> line.startsWith("0 ") && line.contains(topicPart))
                 .map(line -> line.substring(line.indexOf(' ', 2) + 1))
                 .toList();
+    }
+
+    /** What each topic last said, old or new; without those that were deleted. */
+    Map<String, String> newest() {
+        Map<String, String> found = new TreeMap<>();
+        for (String line : lines) {
+            String[] parts = line.split(" ", 3);
+            if (parts[2].isEmpty()) {
+                found.remove(parts[1]);
+            } else {
+                found.put(parts[1], parts[2]);
+            }
+        }
+        return found;
     }
 
     @Override

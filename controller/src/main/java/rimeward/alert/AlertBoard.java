@@ -72,7 +72,7 @@ public final class AlertBoard {
         watches = new Watches(site);
         law = new Slot(AlertKind.LAW_FAILED, site.id(), 0, 600);
         for (Door door : DOORS) {
-            doors.add(new Slot(AlertKind.DOOR_FAILED, door.subject(), 0, 60));
+            doors.add(new Slot(AlertKind.DOOR_FAILED, door.subject(), 0, 600));
         }
         clock = new Slot(AlertKind.CLOCK_JUMPED, site.id(), 0, 0);
         late = new Slot(AlertKind.TICKS_LATE, site.id(), 0, 300);

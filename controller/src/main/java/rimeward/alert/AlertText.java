@@ -24,8 +24,8 @@ final class AlertText {
     private static String stands(Site site, Watches watches, AlertKind kind, String subject, Outcome outcome) {
         return switch (kind) {
             case FLOOR_CROSSED ->
-                "The coldest bench is at " + coldest(site, outcome) + reckoned(outcome) + "; the floor is "
-                        + site.degrees().text(site.floorC()) + ". Cover the plants or bring in heat now.";
+                "The coldest bench is " + belowFloor(site, outcome) + reckoned(outcome)
+                        + ". Cover the plants or bring in heat now.";
             case HEAT_NOT_ARRIVING ->
                 subject + " is switched on but gives no heat. Coldest bench " + coldest(site, outcome)
                         + ", floor " + site.degrees().text(site.floorC()) + timeLeft(site, outcome)
@@ -102,6 +102,13 @@ final class AlertText {
     private static boolean gives(Site site, String machine, Outcome outcome) {
         int place = site.machineIds().indexOf(machine);
         return place >= 0 && outcome.deliveries().of(place) == Delivery.GIVING;
+    }
+
+    /** Near the floor the figures, rounded, would be the same. */
+    private static String belowFloor(Site site, Outcome outcome) {
+        String floor = site.degrees().text(site.floorC());
+        String coldest = coldest(site, outcome);
+        return coldest.equals(floor) ? "just below the floor of " + floor : "at " + coldest + "; the floor is " + floor;
     }
 
     /** Said where the coldest bench is known by the others only. */
