@@ -108,11 +108,12 @@ class BrokerTest {
             isReady(grower);
             raise(courier, 3);
             allArrive(grower);
-            sees(broker, grower.newest());
+            Map<String, String> all = grower.newest();
+            sees(broker, all);
             broker.kill();
             Files.deleteIfExists(dir.resolve("mosquitto.db"));
             broker.start();
-            sees(broker, grower.newest());
+            sees(broker, all);
         }
     }
 

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 
-/** A stock {@code mosquitto_sub}, and what it has printed. It finds its broker again by itself. */
+/** A stock {@code mosquitto_sub}, and what it has printed. It ends with its broker. */
 final class Subscriber implements AutoCloseable {
     private final List<String> lines = new CopyOnWriteArrayList<>();
     private final Process process;
