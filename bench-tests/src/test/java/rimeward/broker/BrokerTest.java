@@ -108,6 +108,9 @@ class BrokerTest {
             isReady(grower);
             raise(courier, 3);
             allArrive(grower);
+            courier.decided(Decision.of(SITE, 10_000));
+            await().atMost(MINUTE)
+                    .untilAsserted(() -> assertThat(grower.newest()).containsEntry(ROOT + "alerts/standing", "3"));
             Map<String, String> all = grower.newest();
             sees(broker, all);
             broker.kill();
