@@ -67,6 +67,7 @@ final class MapTest {
             java.sql                | adapter.journal
             javax.sql               | adapter.journal
             org.sqlite              | adapter.journal
+            org.hipparchus          | core.tunnel
             java.net.http           | adapter.forecast
             com.sun.net.httpserver  | adapter.web
             org.tomlj               | adapter.config

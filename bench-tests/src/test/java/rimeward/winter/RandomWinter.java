@@ -52,9 +52,19 @@ public final class RandomWinter {
         return scenario(FaultPlan.none());
     }
 
+    /** Without faults, and with frost on most nights. */
+    Scenario frosty() {
+        return scenario(FaultPlan.none(), 3, 5);
+    }
+
     private Scenario scenario(FaultPlan faults) {
+        return scenario(faults, 4, 9);
+    }
+
+    /** Milder than the coldest that the heater was bought for, in the mean, by something between these, K. */
+    private Scenario scenario(FaultPlan faults, double leastK, double mostK) {
         SeededStream luck = SeededStream.named(seed, "weather");
-        double meanC = tunnel.coldestC + luck.between(4, 9);
+        double meanC = tunnel.coldestC + luck.between(leastK, mostK);
         Recipe recipe = new Recipe(
                 PLACE,
                 NOON_EPOCH_S,

@@ -2,6 +2,7 @@ package rimeward.sim.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 import rimeward.alert.Alert;
 import rimeward.core.Outcome;
@@ -11,6 +12,7 @@ import rimeward.port.Journal;
 import rimeward.sim.check.Facts;
 import rimeward.sim.check.Invariants;
 import rimeward.sim.scenario.Scenario;
+import rimeward.sim.world.Truth;
 import rimeward.sim.world.World;
 import rimeward.site.Site;
 
@@ -21,7 +23,9 @@ import rimeward.site.Site;
 final class Recorder implements Journal, Courier, VirtualTicker.Passing {
     private final LawLabel law;
     private final FailState failState;
+    private final Truth truth;
     private final Observer observer;
+    private final BiConsumer<Outcome, Truth> onlooker;
     private final Facts facts;
     private final Invariants checks;
     private final Switches switches;
@@ -34,7 +38,9 @@ final class Recorder implements Journal, Courier, VirtualTicker.Passing {
     /** The controller's last word; none while there is no controller. */
     private @Nullable Outcome lastWord;
 
-    Recorder(Scenario scenario, LawLabel law, World world, FailState failState) {
+    Recorder(Scenario scenario, LawLabel law, World world, FailState failState, BiConsumer<Outcome, Truth> onlooker) {
+        this.onlooker = onlooker;
+        truth = world.truth();
         this.law = law;
         this.failState = failState;
         Site site = scenario.site();
@@ -59,6 +65,7 @@ final class Recorder implements Journal, Courier, VirtualTicker.Passing {
         boolean switched = switches.command(facts.epochS, outcome.guarded());
         trace.begin(facts, outcome, switched);
         lastWord = outcome;
+        onlooker.accept(outcome, truth);
     }
 
     /** In a replay the doors are sound. */

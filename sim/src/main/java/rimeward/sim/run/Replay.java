@@ -1,9 +1,11 @@
 package rimeward.sim.run;
 
 import java.util.List;
+import java.util.function.BiConsumer;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
 import rimeward.core.ControlStep;
+import rimeward.core.Outcome;
 import rimeward.core.order.Standing;
 import rimeward.port.ForecastSource;
 import rimeward.port.Health;
@@ -17,6 +19,7 @@ import rimeward.sim.device.SimRelays;
 import rimeward.sim.device.SimSensors;
 import rimeward.sim.scenario.Gates;
 import rimeward.sim.scenario.Scenario;
+import rimeward.sim.world.Truth;
 import rimeward.sim.world.World;
 import rimeward.sim.world.WorldPlan;
 import rimeward.site.Site;
@@ -38,7 +41,22 @@ public final class Replay {
     public static RunResult run(Scenario scenario, LawChoice choice) {
         World world = new World(plan(scenario, choice.label().guarded()));
         boolean obeys = choice.label().guarded(); // whoever does without Rimeward unplugs things by himself
-        return run(scenario, choice, world, obeys ? new ScenarioOrders(world, scenario.orders()) : Orders.none());
+        return run(
+                scenario,
+                choice,
+                world,
+                obeys ? new ScenarioOrders(world, scenario.orders()) : Orders.none(),
+                (outcome, truth) -> {});
+    }
+
+    /**
+     * Under one law, while somebody looks on.
+     *
+     * @param onlooker hears every outcome, and how things truly are as it is made
+     */
+    public static RunResult run(Scenario scenario, LawChoice choice, BiConsumer<Outcome, Truth> onlooker) {
+        World world = new World(plan(scenario, choice.label().guarded()));
+        return run(scenario, choice, world, Orders.none(), onlooker);
     }
 
     /**
@@ -47,15 +65,17 @@ public final class Replay {
      * @param orders fetched once a tick
      */
     public static RunResult run(Scenario scenario, LawChoice choice, Orders orders) {
-        return run(scenario, choice, new World(plan(scenario, choice.label().guarded())), orders);
+        return run(
+                scenario, choice, new World(plan(scenario, choice.label().guarded())), orders, (outcome, truth) -> {});
     }
 
-    private static RunResult run(Scenario scenario, LawChoice choice, World world, Orders orders) {
+    private static RunResult run(
+            Scenario scenario, LawChoice choice, World world, Orders orders, BiConsumer<Outcome, Truth> onlooker) {
         Site site = scenario.site();
         Relays relays = new SimRelays(world, scenario.seed());
         Sensors sensors = new SimSensors(world, site, scenario.sensors(), scenario.doorContact(), scenario.seed());
         FailState failState = new FailState(site, relays, choice.label().guarded());
-        Recorder recorder = new Recorder(scenario, choice.label(), world, failState);
+        Recorder recorder = new Recorder(scenario, choice.label(), world, failState, onlooker);
         VirtualTicker ticker =
                 new VirtualTicker(world, recorder, scenario.startEpochS(), scenario.lengthS(), scenario.tickS());
         ForecastSource forecasts =
