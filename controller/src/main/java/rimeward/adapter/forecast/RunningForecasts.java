@@ -35,15 +35,16 @@ public final class RunningForecasts implements Forecasts, AutoCloseable {
     }
 
     RunningForecasts start() {
-        Thread thread = new Thread(this::run, "forecast");
+        Source.Due first = source.first(nowMs());
+        Thread thread = new Thread(() -> run(first), "forecast");
         thread.setDaemon(true);
         thread.start();
         return this;
     }
 
-    private void run() {
+    private void run(Source.Due first) {
         try {
-            Source.Due due = source.first(nowMs());
+            Source.Due due = first;
             while (await(due)) {
                 due = attempt();
                 tell();
