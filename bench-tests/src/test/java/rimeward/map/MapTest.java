@@ -21,6 +21,7 @@ final class MapTest {
     static final String OURS = """
             site              |
             air               |
+            json              |
             strip             |
             core.reading      | site
             core.judgement    | core.reading air site
@@ -33,14 +34,14 @@ final class MapTest {
             core              | core.* site
             alert             | core.* site
             record            | core.* alert site
-            homie             | core.* alert record site
+            homie             | core.* alert json record site
             port              | core core.reading core.guard core.order alert core.outlook record site
             service           | core.* port record alert site
             adapter.pi        | port core.reading core.guard site
             fitting           | port core.reading site
             adapter.mqtt      | core.* homie port alert record site
             adapter.journal   | core.* port record alert site
-            adapter.forecast  | port core.outlook site
+            adapter.forecast  | port core.outlook core.reading json air site
             adapter.web       | core.* record alert site
             adapter.config    | site
             assembly          | core.* homie port service alert record adapter.journal adapter.mqtt site

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rimeward.site.Attached;
 import rimeward.site.Drying;
+import rimeward.site.Forecasting;
 import rimeward.site.Machine;
 import rimeward.site.Messaging;
 import rimeward.site.RelaySet;
@@ -36,6 +37,7 @@ final class SiteAdvice {
         }
         all.advice.addAll(WiringAdvice.of(site));
         all.tunnel();
+        all.forecast();
         return all.advice;
     }
 
@@ -117,6 +119,15 @@ final class SiteAdvice {
             say("a heat loss of " + Plain.number(lossWPerKM2) + " W/K for each m² of floor is unusual for film (about "
                     + Plain.number(LEAST_LOSS_W_PER_K_M2) + " to " + Plain.number(MOST_LOSS_W_PER_K_M2)
                     + "): check it");
+        }
+    }
+
+    /** No such address can be reached (RFC 2606), which the services' terms ask for. */
+    private void forecast() {
+        if (site.forecasting() instanceof Forecasting.FromService from
+                && from.contact().matches(".*[.@]example(\\.(com|net|org))?")) {
+            say("[forecast] contact is the example's, " + from.contact()
+                    + ": write your own, or the service will shut you out");
         }
     }
 

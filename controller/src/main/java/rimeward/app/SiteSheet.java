@@ -32,6 +32,7 @@ final class SiteSheet {
         sheet.text.append(WiringSheet.of(site));
         sheet.circuit();
         sheet.heat();
+        sheet.text.append(ForecastSheet.of(site));
         sheet.text.append(MessagingSheet.of(site));
         return sheet.text.toString();
     }

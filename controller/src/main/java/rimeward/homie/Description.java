@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rimeward.json.Json;
 
 /**
  * What {@code $description} says. Its version rises with every change, over restarts too: what the broker kept is asked first, and where
@@ -61,7 +62,7 @@ final class Description {
     static Optional<Earlier> earlier(byte[] payload) {
         try {
             String text = Payload.text(payload, 1 << 20);
-            Json json = JsonReader.read(text);
+            Json json = Payload.json(text);
             List<String> topics = new ArrayList<>();
             Json nodes = json.get("nodes").orElse(new Json.Word("null"));
             for (String node : nodes.names()) {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.WallTime;
+import rimeward.json.Json;
 
 /** A forecast that is handed over: some hours of the coming night as JSON, and the night that they make. */
 final class ForecastText {
@@ -41,7 +42,7 @@ final class ForecastText {
         if (!now.trusted()) {
             throw new Misheard("the controller's clock is not set yet, so the forecast's hours mean nothing to it");
         }
-        Json json = JsonReader.read(text);
+        Json json = Payload.json(text);
         only(json, "issued", "spreadK", "points");
         long nowS = Math.floorDiv(now.epochMs(), 1000L);
         long issuedS = time(json, "issued");

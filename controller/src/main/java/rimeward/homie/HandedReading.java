@@ -3,6 +3,7 @@ package rimeward.homie;
 import java.util.Optional;
 import rimeward.core.reading.Reading;
 import rimeward.core.reading.SensorReading;
+import rimeward.json.Json;
 
 /**
  * What somebody else's sensor says in a message: {@code {"air_C": 4.1, "rh_percent": 83}}, one of the two at least, or a bare number,
@@ -24,7 +25,7 @@ public sealed interface HandedReading {
             return new Refused("it is retained, so nobody knows how old it is; send it without");
         }
         try {
-            return of(JsonReader.read(Payload.text(payload, MOST_BYTES)));
+            return of(Payload.json(Payload.text(payload, MOST_BYTES)));
         } catch (Misheard e) {
             return new Refused(e.why());
         }

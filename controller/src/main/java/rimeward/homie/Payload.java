@@ -4,12 +4,15 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.regex.Pattern;
+import rimeward.json.Excerpt;
+import rimeward.json.Json;
+import rimeward.json.JsonReader;
+import rimeward.json.NoJson;
 
 /** Payloads of strangers, as strictly as the convention has them. */
 final class Payload {
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,18}(\\.\\d{1,18})?([eE][-+]?\\d{1,3})?");
     private static final Pattern WHOLE = Pattern.compile("-?\\d{1,18}");
-    private static final int SHOWN = 40;
 
     private Payload() {}
 
@@ -49,13 +52,17 @@ final class Payload {
         return Long.parseLong(text);
     }
 
-    /** A stranger's text so that it can stand in a log: short, in one line, without anything that moves a terminal's cursor. */
-    static String shown(String text) {
-        StringBuilder out = new StringBuilder("\"");
-        for (int i = 0; i < Math.min(SHOWN, text.length()); i++) {
-            char c = text.charAt(i);
-            out.append(c < ' ' || c > '~' || c == '"' ? '?' : c);
+    /** JSON. */
+    static Json json(String text) throws Misheard {
+        try {
+            return JsonReader.read(text);
+        } catch (NoJson e) {
+            throw new Misheard(e.why());
         }
-        return out.append(text.length() > SHOWN ? "…\"" : "\"").toString();
+    }
+
+    /** A stranger's text as it may stand in a log. */
+    static String shown(String text) {
+        return Excerpt.of(text);
     }
 }

@@ -16,6 +16,7 @@ import java.util.Set;
  * @param messaging how messages reach the grower
  * @param floorC the lowest temperature any plant may meet, °C: the highest of the plants' own minimums, or more if the grower asks for it
  * @param degrees what temperatures are told in
+ * @param forecasting where forecasts of the weather come from
  */
 public record Site(
         String id,
@@ -34,7 +35,8 @@ public record Site(
         Messaging messaging,
         List<Machine> machines,
         double floorC,
-        Degrees degrees) {
+        Degrees degrees,
+        Forecasting forecasting) {
 
     /** A place that goes by UTC, without a door contact. */
     public Site(
@@ -129,7 +131,8 @@ public record Site(
                 messaging,
                 inOrder(heater, drying, venting),
                 highestMinimumC(plants),
-                Degrees.CELSIUS);
+                Degrees.CELSIUS,
+                new Forecasting.None());
     }
 
     public Site {
@@ -161,22 +164,77 @@ public record Site(
     /** The same place with another floor, which {@link #takesFloor} must allow. */
     public Site withFloor(double otherC) {
         return new Site(
-                id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door,
-                messaging, machines, otherC, degrees);
+                id,
+                name,
+                zone,
+                plants,
+                targets,
+                tunnel,
+                sensors,
+                heater,
+                drying,
+                venting,
+                circuit,
+                tariff,
+                door,
+                messaging,
+                machines,
+                otherC,
+                degrees,
+                forecasting);
     }
 
     /** The same place, whose grower reads temperatures so. */
     public Site withDegrees(Degrees other) {
         return new Site(
-                id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door,
-                messaging, machines, floorC, other);
+                id,
+                name,
+                zone,
+                plants,
+                targets,
+                tunnel,
+                sensors,
+                heater,
+                drying,
+                venting,
+                circuit,
+                tariff,
+                door,
+                messaging,
+                machines,
+                floorC,
+                other,
+                forecasting);
     }
 
     /** The same place with messages by another way. */
     public Site with(Messaging other) {
         return new Site(
-                id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door, other,
-                machines, floorC, degrees);
+                id,
+                name,
+                zone,
+                plants,
+                targets,
+                tunnel,
+                sensors,
+                heater,
+                drying,
+                venting,
+                circuit,
+                tariff,
+                door,
+                other,
+                machines,
+                floorC,
+                degrees,
+                forecasting);
+    }
+
+    /** The same place with forecasts from elsewhere. */
+    public Site with(Forecasting other) {
+        return new Site(
+                id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door,
+                messaging, machines, floorC, degrees, other);
     }
 
     /** Whether this may be the floor: no plant gets colder than it bears, and the hot limit keeps clear of the band, °C. */

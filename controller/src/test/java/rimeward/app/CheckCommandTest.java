@@ -152,6 +152,27 @@ class CheckCommandTest {
     }
 
     @Test
+    void tellsWhereForecastsComeFromAndWhatLeavesTheHouse() throws IOException {
+        assertThat(check(EXAMPLE)).isZero();
+        assertThat(out.toString()).contains("\nForecast\n  none: nights are told from this tunnel's own air\n");
+        assertThat(check(write(Example.live().replace("latitude_deg = 54.98 ", "latitude_deg = 54.9817 "))))
+                .isZero();
+        assertThat(out.toString())
+                .contains(
+                        "  from api.met.no, for the air near 54.98° north, 2.36° west (rounded: no more is told of the place, but"
+                                + " its altitude)\n  says that grower@hallin.example is asking\n")
+                .contains("  - [forecast] contact is the example's, grower@hallin.example");
+    }
+
+    @Test
+    void coordinatesThatAreNoneAreRefused() throws IOException {
+        String live = Example.live();
+        assertThat(check(write(live.replace("latitude_deg = 54.98 ", "latitude_deg = 549.8 "))))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("forecast.latitude_deg = 549.8 must lie between -90 and 90");
+    }
+
+    @Test
     void settingsForTheSimulatorAreNotWarnedOfMissingWires() {
         assertThat(check(EXAMPLE)).isZero();
         assertThat(out.toString())

@@ -16,6 +16,7 @@ import rimeward.alert.Alert;
 import rimeward.alert.AlertKind;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
+import rimeward.json.Json;
 import rimeward.site.Degrees;
 import rimeward.site.Messaging;
 import rimeward.site.Site;
@@ -72,7 +73,7 @@ final class ConformanceTest {
 
     private static Json read(String text) {
         try {
-            return JsonReader.read(text);
+            return Payload.json(text);
         } catch (Misheard e) {
             throw new AssertionError(text, e);
         }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import rimeward.site.Circuit;
 import rimeward.site.Contact;
 import rimeward.site.Degrees;
+import rimeward.site.Forecasting;
 import rimeward.site.Messaging;
 import rimeward.site.Plant;
 import rimeward.site.Sensor;
@@ -62,6 +63,7 @@ public final class SiteSettings {
         Contact door = door(top);
         lines.contact(top, "door", door);
         Messaging messaging = MqttSettings.read(top);
+        Forecasting forecasting = ForecastSettings.read(top);
         Optional<Tariff> tariff = TariffSettings.read(top.table("tariff"));
         plants.ifPresent(some -> targets.ifPresent(band -> hotAboveFloorBand(targetsTable, some, band)));
         return top.whenSound(() -> new Site(
@@ -79,7 +81,8 @@ public final class SiteSettings {
                         tariff.orElseThrow(),
                         door,
                         messaging)
-                .withDegrees(degrees));
+                .withDegrees(degrees)
+                .with(forecasting));
     }
 
     private static Contact door(TableReader top) {

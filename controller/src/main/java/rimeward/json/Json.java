@@ -1,11 +1,11 @@
-package rimeward.homie;
+package rimeward.json;
 
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** JSON that was read (RFC 8259). */
-sealed interface Json {
+public sealed interface Json {
     record Members(Map<String, Json> each) implements Json {}
 
     record Elements(List<Json> each) implements Json {}

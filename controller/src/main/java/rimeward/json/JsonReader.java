@@ -1,22 +1,30 @@
-package rimeward.homie;
+package rimeward.json;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
-/** Reads JSON (RFC 8259) of strangers: strict, no name twice, nested {@value #DEEPEST} deep at most. Whoever calls bounds the length. */
-final class JsonReader {
+/**
+ * Reads JSON (RFC 8259) of strangers: strict, no name twice, nested {@value #DEEPEST} deep and {@value #MOST_VALUES} values at most, so that a
+ * short text cannot fill the memory. Whoever calls bounds the length.
+ */
+public final class JsonReader {
     private static final int DEEPEST = 12;
+    private static final int MOST_VALUES = 50_000; // ten times a long forecast. Own choice
+    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,18}(\\.\\d{1,18})?([eE][-+]?\\d{1,3})?");
 
     private final String text;
     private int at;
+    private int values;
 
     private JsonReader(String text) {
         this.text = text;
     }
 
-    static Json read(String text) throws Misheard {
+    /** @throws NoJson with the place where it stops being JSON */
+    public static Json read(String text) throws NoJson {
         JsonReader reader = new JsonReader(text);
         Json value = reader.value(0);
         reader.blanks();
@@ -26,9 +34,12 @@ final class JsonReader {
         return value;
     }
 
-    private Json value(int depth) throws Misheard {
+    private Json value(int depth) throws NoJson {
         if (depth > DEEPEST) {
-            throw new Misheard("it is nested more than " + DEEPEST + " deep");
+            throw new NoJson("it is nested more than " + DEEPEST + " deep");
+        }
+        if (++values > MOST_VALUES) {
+            throw new NoJson("it has more than " + MOST_VALUES + " values");
         }
         blanks();
         return switch (peek()) {
@@ -40,7 +51,7 @@ final class JsonReader {
         };
     }
 
-    private Json members(int depth) throws Misheard {
+    private Json members(int depth) throws NoJson {
         Map<String, Json> each = new LinkedHashMap<>();
         at++;
         blanks();
@@ -51,7 +62,7 @@ final class JsonReader {
             blanks();
             expect(':');
             if (each.put(name, value(depth + 1)) != null) {
-                throw new Misheard("it has a name twice");
+                throw new NoJson("it has a name twice");
             }
             blanks();
             more = peek() == ',';
@@ -61,7 +72,7 @@ final class JsonReader {
         return new Json.Members(each);
     }
 
-    private Json elements(int depth) throws Misheard {
+    private Json elements(int depth) throws NoJson {
         List<Json> each = new ArrayList<>();
         at++;
         blanks();
@@ -76,7 +87,7 @@ final class JsonReader {
         return new Json.Elements(each);
     }
 
-    private String string() throws Misheard {
+    private String string() throws NoJson {
         expect('"');
         StringBuilder out = new StringBuilder();
         while (peek() != '"') {
@@ -90,7 +101,7 @@ final class JsonReader {
         return out.toString();
     }
 
-    private char escaped() throws Misheard {
+    private char escaped() throws NoJson {
         char c = peek();
         at++;
         return switch (c) {
@@ -105,7 +116,7 @@ final class JsonReader {
         };
     }
 
-    private char unicode() throws Misheard {
+    private char unicode() throws NoJson {
         int code = 0;
         for (int i = 0; i < 4; i++) {
             int digit = "0123456789abcdef".indexOf(lower(peek()));
@@ -122,7 +133,7 @@ final class JsonReader {
         return c >= 'A' && c <= 'F' ? (char) (c + 32) : c;
     }
 
-    private Json word() throws Misheard {
+    private Json word() throws NoJson {
         for (String word : List.of("true", "false", "null")) {
             if (text.startsWith(word, at)) {
                 at += word.length();
@@ -132,12 +143,17 @@ final class JsonReader {
         throw not("a value");
     }
 
-    private Json number() throws Misheard {
+    private Json number() throws NoJson {
         int from = at;
         while (at < text.length() && "+-.0123456789eE".indexOf(text.charAt(at)) >= 0) {
             at++;
         }
-        return new Json.Figure(Payload.number(text.substring(from, at)));
+        String digits = text.substring(from, at);
+        double value = NUMBER.matcher(digits).matches() ? Double.parseDouble(digits) : Double.NaN;
+        if (!Double.isFinite(value)) {
+            throw new NoJson(Excerpt.of(digits) + " is no number");
+        }
+        return new Json.Figure(value);
     }
 
     private void blanks() {
@@ -146,21 +162,21 @@ final class JsonReader {
         }
     }
 
-    private char peek() throws Misheard {
+    private char peek() throws NoJson {
         if (at >= text.length()) {
-            throw new Misheard("it ends too early to be JSON");
+            throw new NoJson("it ends too early to be JSON");
         }
         return text.charAt(at);
     }
 
-    private void expect(char c) throws Misheard {
+    private void expect(char c) throws NoJson {
         if (peek() != c) {
             throw not("'" + c + "'");
         }
         at++;
     }
 
-    private Misheard not(String what) {
-        return new Misheard("it is no JSON: " + what + " was expected at character " + (at + 1));
+    private NoJson not(String what) {
+        return new NoJson("it is no JSON: " + what + " was expected at character " + (at + 1));
     }
 }
