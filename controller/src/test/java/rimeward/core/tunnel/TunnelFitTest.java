@@ -10,11 +10,11 @@ import org.junit.jupiter.api.Test;
 import rimeward.fixture.Sites;
 import rimeward.site.Site;
 
-/** Against tunnels of two nodes, stepped by the minute and by other code than the model's, whose mass is half of what the settings say. */
+/** Against tunnels of two nodes, stepped by the minute and by other code than the model's, whose settings are off by a third. */
 class TunnelFitTest {
     private static final double AIR_J_PER_K = 170_000;
-    private static final double MASS_J_PER_K = 4e6;
-    private static final double COUPLING_W_PER_K = 90;
+    private static final double MASS_J_PER_K = 5.6e6;
+    private static final double COUPLING_W_PER_K = 135;
     private static final int STEP_S = 60;
     private static final List<Double> NOTHING = Collections.nCopies(Stretch.MINUTES, 0.0);
 
