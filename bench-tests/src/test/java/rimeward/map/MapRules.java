@@ -21,8 +21,8 @@ import java.util.stream.Stream;
 record MapRules(String root, MapTable ours, MapTable doors) {
 
     /** Only computes: no file, network, thread, clock or log can be reached from here. */
-    private static final List<String> PURE =
-            List.of("site", "air", "strip", "core.*", "homie", "sim.physics", "sim.fault", "sim.world", "sim.check");
+    private static final List<String> PURE = List.of(
+            "site", "air", "strip", "sizing", "core.*", "homie", "sim.physics", "sim.fault", "sim.world", "sim.check");
 
     private static final Set<String> PURE_JDK = Set.of(
             "java.lang",

@@ -22,6 +22,7 @@ final class MapTest {
             site              |
             air               |
             strip             |
+            sizing            | air site
             core.reading      | site
             core.judgement    | core.reading air site
             core.tunnel       | core.judgement air site
