@@ -111,12 +111,11 @@ final class SizeJson {
     }
 
     private void stages(Map<String, Object> into, String name, Stages stages) {
-        if (stages instanceof Stages.Alike alike) {
+        if (stages instanceof Stages.Some some) {
             Map<String, Object> told = new LinkedHashMap<>();
-            told.put("count", alike.count());
-            told.put("each_W", alike.eachW());
-            told.put("total_W", alike.totalW());
-            told.put("holds_down_to_outside_C", sheet.holdsDownToC(alike.totalW()));
+            told.put("each_W", some.eachW());
+            told.put("total_W", some.totalW());
+            told.put("holds_down_to_outside_C", sheet.holdsDownToC(some.totalW()));
             into.put(name, told);
         }
     }

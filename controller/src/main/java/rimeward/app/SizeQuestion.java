@@ -33,7 +33,7 @@ final class SizeQuestion {
     private static final int MINUTES_A_DAY = 1440;
 
     private final Inputs inputs;
-    private Tariff tariff = new Tariff.Flat("", 0); // replaced before use
+    private @Nullable Tariff settledTariff;
     private ZoneId zone = ZoneOffset.UTC;
     private @Nullable Path weatherFile;
     private @Nullable Weather weather;
@@ -46,7 +46,7 @@ final class SizeQuestion {
     void settings(Path file) {
         Site site = SiteSettings.read(file);
         zone = site.zone();
-        tariff = site.tariff();
+        settledTariff = site.tariff();
         say(Input.FLOOR, site.floorC(), file);
         say(Input.HOLD_ABOVE, site.targets().guardMarginK() + site.targets().differentialK() / 2, file);
         say(Input.ALTITUDE, site.tunnel().altitudeM(), file);
@@ -103,12 +103,7 @@ final class SizeQuestion {
             require(Input.HEIGHT);
         }
         Set<Measure> measures = measures(done);
-        prices(currency);
-        inputs.assumeTheRest();
-        inputs.throwIfRefused();
-        if (tariff.currency().isEmpty()) {
-            tariff = new Tariff.Flat(currency == null ? "GBP" : currency, inputs.of(Input.PRICE));
-        }
+        Tariff tariff = tariff(currency);
         Request request = new Request(inputs, cover, ends, measures, tariff, zone);
         return weather == null || weatherFile == null
                 ? Sheet.of(request)
@@ -134,12 +129,14 @@ final class SizeQuestion {
     /** A loss that was typed goes for ends too that nobody named. */
     private void losses(Cover cover, @Nullable String coverWord, Cover ends, @Nullable String endsWord) {
         Basis coverBasis = coverWord == null ? Basis.ASSUMED : Basis.TABLE;
-        inputs.say(Input.COVER_LOSS, cover.lossWPerM2K(), coverBasis, cover.word() + ": " + cover.source());
+        inputs.say(
+                Input.COVER_LOSS, cover.lossWPerM2K(), coverBasis, "--cover " + cover.word() + ": " + cover.source());
         double asRoofWPerM2K = inputs.of(Input.COVER_LOSS);
         if (endsWord == null) {
-            inputs.say(Input.ENDS_LOSS, asRoofWPerM2K, Basis.ASSUMED, "as roof and sides");
+            inputs.say(Input.ENDS_LOSS, asRoofWPerM2K, Basis.ASSUMED, "--ends: as roof and sides");
         } else {
-            inputs.say(Input.ENDS_LOSS, ends.lossWPerM2K(), Basis.TABLE, ends.word() + ": " + ends.source());
+            inputs.say(
+                    Input.ENDS_LOSS, ends.lossWPerM2K(), Basis.TABLE, "--ends " + ends.word() + ": " + ends.source());
         }
     }
 
@@ -155,29 +152,38 @@ final class SizeQuestion {
         return measures;
     }
 
-    private void prices(@Nullable String currency) {
-        boolean settled = !tariff.currency().isEmpty();
-        if (currency != null && (currency.isBlank() || currency.length() > 8)) {
-            inputs.refuse("--currency is \"" + currency + "\"; write one to eight letters, as EUR");
+    /** The prices; asked last, for it goes on only while nothing was refused. */
+    private Tariff tariff(@Nullable String currency) throws Refused {
+        boolean typed = inputs.has(Input.PRICE);
+        Tariff settled = settledTariff;
+        if (currency != null && !currency.matches("\\p{L}{1,8}|\\p{Sc}")) {
+            inputs.refuse("--currency is \"" + currency + "\"; write one to eight letters, as EUR, or one sign");
         }
-        if (settled && currency != null && !currency.equals(tariff.currency()) && !inputs.has(Input.PRICE)) {
-            inputs.refuse("--currency is " + currency + " and the settings' prices are in " + tariff.currency()
-                    + "; leave it out, or give --price-per-kWh in " + currency);
-        }
-        inputs.find(Input.PRICE).ifPresent(price -> {
-            String unit = currency != null ? currency : settled ? tariff.currency() : "GBP";
-            tariff = new Tariff.Flat(unit, Math.max(0, price.value()));
-        });
-        if (settled && !inputs.has(Input.PRICE)) {
-            double sum = 0;
-            for (int minute = 0; minute < MINUTES_A_DAY; minute++) {
-                sum += tariff.pricePerKWh(minute);
+        if (settled != null && !typed) {
+            if (currency != null && !currency.equals(settled.currency())) {
+                inputs.refuse("--currency is " + currency + " and the settings' prices are in " + settled.currency()
+                        + "; leave it out, or give --price-per-kWh in " + currency);
             }
             inputs.say(
                     Input.PRICE,
-                    Math.max(0, sum / MINUTES_A_DAY),
+                    Math.max(0, meanPerKWh(settled)),
                     Basis.SETTINGS,
                     "settings: the day's mean; each hour is counted at its own price");
         }
+        inputs.assumeTheRest();
+        inputs.throwIfRefused();
+        if (settled != null && !typed) {
+            return settled;
+        }
+        String usual = settled == null ? "GBP" : settled.currency();
+        return new Tariff.Flat(currency == null ? usual : currency, inputs.of(Input.PRICE));
+    }
+
+    private static double meanPerKWh(Tariff tariff) {
+        double sum = 0;
+        for (int minute = 0; minute < MINUTES_A_DAY; minute++) {
+            sum += tariff.pricePerKWh(minute);
+        }
+        return sum / MINUTES_A_DAY;
     }
 }

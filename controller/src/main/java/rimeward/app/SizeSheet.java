@@ -111,7 +111,7 @@ final class SizeSheet {
         line(
                 "and %s %% margin for clear sky, wind, wet air and a weak mains: %s W",
                 Plain.number(inputs.of(Input.MARGIN)), three(sheet.heater().wantedW()));
-        if (sheet.heater().wanted() instanceof Stages.Alike wanted) {
+        if (sheet.heater().wanted() instanceof Stages.Some wanted) {
             line(
                     "buy %s = %s W, each on its own relay, thermostat and cut-out",
                     SizeWords.inWords(wanted), Plain.number(wanted.totalW()));
@@ -122,7 +122,9 @@ final class SizeSheet {
     }
 
     private void holds(Stages stages) {
-        line("    without any margin it would hold down to %s °C outside", three(sheet.holdsDownToC(stages.totalW())));
+        line(
+                "    without any margin it would hold down to %s °C outside",
+                SizeWords.tenth(sheet.holdsDownToC(stages.totalW())));
     }
 
     private void circuit() {
@@ -137,13 +139,13 @@ final class SizeSheet {
                 Plain.number(circuit.otherLoadW()),
                 Plain.number(circuit.limitW()));
         line(
-                "a plug with its %s A fuse: %s W at the most, %s W for hours on end, so no stage is larger",
+                "a plug has a fuse of %s A, %s W at the most (BS 1363, from memory); no stage is larger than %s W, for hours on end",
                 Plain.number(HeaterPlan.PLUG_A),
                 Plain.number(circuit.voltageV() * HeaterPlan.PLUG_A),
                 Plain.number(HeaterPlan.plugW(circuit)));
-        if (plan.fitting() instanceof Stages.Alike fitting) {
+        if (plan.fitting() instanceof Stages.Some fitting) {
             boolean other = !fitting.equals(plan.wanted());
-            line("%s fit", SizeWords.inWords(fitting) + (other ? ", smaller and more of them," : ""));
+            line("%s fit%s", SizeWords.inWords(fitting), other ? ", and are to be bought instead" : "");
         } else {
             tooMuch(plan);
         }
@@ -152,7 +154,7 @@ final class SizeSheet {
 
     private void tooMuch(HeaterPlan plan) {
         line(
-                "TOO MUCH: %s W are wanted, %s W are too few",
+                "TOO MUCH for this circuit: %s W are wanted, it carries %s W:",
                 three(plan.wantedW()), Plain.number(plan.circuit().limitW()));
         plan.breakerA()
                 .ifPresentOrElse(
@@ -161,13 +163,13 @@ final class SizeSheet {
                                 Plain.number(breakerA)),
                         () -> line("  no breaker up to 63 A would carry it: several circuits, by an electrician,"));
         line("  or less loss (see \"What would help\" below),");
-        if (plan.most() instanceof Stages.Alike most) {
+        if (plan.most() instanceof Stages.Some most) {
             line(
                     "  or %s = %s W, which fit and without any margin hold %s °C down to %s °C outside only",
                     SizeWords.inWords(most),
                     Plain.number(most.totalW()),
                     Plain.number(request.heldC()),
-                    three(sheet.holdsDownToC(most.totalW())));
+                    SizeWords.tenth(sheet.holdsDownToC(most.totalW())));
         }
     }
 

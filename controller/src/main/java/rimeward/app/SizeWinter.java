@@ -4,11 +4,13 @@ import static rimeward.app.SizeWords.money;
 import static rimeward.app.SizeWords.three;
 
 import java.time.Instant;
-import java.time.ZonedDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import rimeward.sizing.Gain;
+import rimeward.sizing.HeaterPlan;
 import rimeward.sizing.Saving;
 import rimeward.sizing.Season;
 import rimeward.sizing.Sheet;
@@ -74,24 +76,29 @@ final class SizeWinter {
     }
 
     private String moment(long epochS) {
-        ZonedDateTime local =
-                Instant.ofEpochSecond(epochS).atZone(sheet.request().zone());
-        return local.format(MINUTE) + " (" + sheet.request().zone() + ")";
+        ZoneId zone = sheet.request().zone();
+        String clock = zone.equals(ZoneOffset.UTC) ? "UTC" : "by the clock of " + zone;
+        return Instant.ofEpochSecond(epochS).atZone(zone).format(MINUTE) + " " + clock;
     }
 
     private void measures() {
-        heading("What would help: each by itself (together they save less than the sum), material at the prices above");
+        heading("What would help: each by itself, material at the prices above");
         line(
-                "%-17s %9s %9s  %-17s %8s %9s  %s",
-                "--insulation", currency, "loss W/K", "heater then", "saves kWh", currency, "pays back after");
+                "%-17s %9s %9s  %-21s %9s %9s  %s",
+                "--insulation",
+                "costs " + currency,
+                "loss W/K",
+                "heater then",
+                "saves kWh",
+                currency,
+                "pays back after");
         for (Saving saving : sheet.savings()) {
             line(
-                    "%-17s %9s %9s  %-17s %s",
+                    "%-17s %9s %9s  %-21s %s",
                     saving.measure().word(),
                     money(saving.cost()),
                     three(saving.after().totalWPerK()),
-                    SizeWords.inWords(saving.heater().wanted())
-                            + (saving.heater().fits() ? "" : " (too much)"),
+                    heater(saving.heater()),
                     gain(saving.gain()));
         }
         for (Saving saving : sheet.savings()) {
@@ -102,20 +109,28 @@ final class SizeWinter {
                     three(saving.amount()),
                     saving.measure().isByArea() ? "m²" : "m");
         }
+        line("Together they save less than the sum: name those you choose in --insulation, and look again.");
+    }
+
+    private static String heater(HeaterPlan plan) {
+        return plan.fits() ? SizeWords.inWords(plan.fitting()) : SizeWords.inWords(plan.wanted()) + " (too much)";
     }
 
     private String gain(Gain gain) {
         if (!(gain instanceof Gain.Known known)) {
-            return String.format(Locale.ROOT, "%8s %9s  %s", "?", "?", "? (no --weather)");
+            return String.format(Locale.ROOT, "%9s %9s  %s", "?", "?", "? (no --weather)");
         }
         return String.format(
-                Locale.ROOT, "%8s %9s  %s", three(known.kWh()), money(known.money()), payback(known.paysBackAfter()));
+                Locale.ROOT, "%9s %9s  %s", three(known.kWh()), money(known.money()), payback(known.paysBackAfter()));
     }
 
     private String payback(OptionalDouble after) {
+        if (after.isEmpty()) {
+            return "never: it saves no money";
+        }
         boolean winter =
                 sheet.winter() instanceof Winter.Known known && known.season().isWinter();
-        return after.isEmpty() ? "never" : three(after.getAsDouble()) + (winter ? " winters" : " such spells");
+        return SizeWords.tenth(after.getAsDouble()) + (winter ? " winters" : " such spells");
     }
 
     private void heading(String heading) {

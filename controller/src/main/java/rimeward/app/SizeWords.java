@@ -31,6 +31,11 @@ final class SizeWords {
         return rounded.signum() == 0 ? "0" : rounded.toPlainString().replace('-', '−');
     }
 
+    /** A temperature that was worked out, to a tenth, °C. */
+    static String tenth(double valueC) {
+        return Plain.number(StrictMath.rint(10 * valueC) / 10);
+    }
+
     static String money(double value) {
         return String.format(Locale.ROOT, "%.2f", value).replace('-', '−');
     }
@@ -50,9 +55,13 @@ final class SizeWords {
         return input.unit().replace("money", currency);
     }
 
+    /** As {@code 2 × 1500 W} or {@code 2000 + 1500 W}. */
     static String inWords(Stages stages) {
-        return stages instanceof Stages.Alike alike
-                ? alike.count() + " × " + Plain.number(alike.eachW()) + " W"
-                : "none";
+        if (!(stages instanceof Stages.Some some)) {
+            return "none";
+        }
+        List<String> eachW = some.eachW().stream().map(Plain::number).toList();
+        boolean alike = eachW.stream().distinct().count() == 1;
+        return alike ? eachW.size() + " × " + eachW.get(0) + " W" : String.join(" + ", eachW) + " W";
     }
 }

@@ -71,7 +71,7 @@ public final class Inputs {
         return input.unit().isEmpty() ? "" : " " + input.unit().replace("money", "of your currency");
     }
 
-    private static String plain(double value) {
+    static String plain(double value) {
         String text = Double.toString(value);
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }

@@ -1,7 +1,5 @@
 package rimeward.sizing;
 
-import java.util.Locale;
-
 /** A tunnel of one cross-section along its length. Dimensions in m, measured outside. */
 public sealed interface Shape {
     double widthM();
@@ -18,6 +16,10 @@ public sealed interface Shape {
     Shape withLength(double otherM);
 
     String inWords();
+
+    private static String m(double lengthM) {
+        return Inputs.plain(lengthM) + " m";
+    }
 
     default Areas areas() {
         return new Areas(
@@ -68,8 +70,7 @@ public sealed interface Shape {
 
         @Override
         public String inWords() {
-            return String.format(
-                    Locale.ROOT, "hoops %.4g m wide and %.4g m high, %.4g m long", widthM, heightM, lengthM);
+            return "hoops " + m(widthM) + " wide and " + m(heightM) + " high, " + m(lengthM) + " long";
         }
     }
 
@@ -92,13 +93,8 @@ public sealed interface Shape {
 
         @Override
         public String inWords() {
-            return String.format(
-                    Locale.ROOT,
-                    "ridge roof %.4g m wide, %.4g m high at the eaves and %.4g m at the ridge, %.4g m long",
-                    widthM,
-                    eavesM,
-                    ridgeM,
-                    lengthM);
+            return "a ridge roof " + m(widthM) + " wide, " + m(eavesM) + " high at the eaves and " + m(ridgeM)
+                    + " at the ridge, " + m(lengthM) + " long";
         }
     }
 }

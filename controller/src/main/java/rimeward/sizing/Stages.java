@@ -1,13 +1,29 @@
 package rimeward.sizing;
 
-/** Heaters that can be bought: so many alike, each on its own relay. */
+import java.util.List;
+
+/** Heater stages that can be bought, each on its own relay. */
 public sealed interface Stages {
+    /** Together, W. */
     double totalW();
 
-    record Alike(int count, double eachW) implements Stages {
+    /**
+     * Some.
+     *
+     * @param eachW the largest first, W
+     */
+    record Some(List<Double> eachW) implements Stages {
+        public Some {
+            eachW = List.copyOf(eachW);
+        }
+
         @Override
         public double totalW() {
-            return count * eachW;
+            return eachW.stream().mapToDouble(Double::doubleValue).sum();
+        }
+
+        double largestW() {
+            return eachW.get(0);
         }
     }
 
