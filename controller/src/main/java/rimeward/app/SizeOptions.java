@@ -13,7 +13,7 @@ final class SizeOptions implements IModelTransformer {
         for (Input input : Input.values()) {
             spec.addOption(OptionSpec.builder(input.option())
                     .paramLabel("N")
-                    .type(Double.class)
+                    .type(String.class)
                     .description(help(input))
                     .build());
         }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** The numbers that a sheet rests on, each with its source. While they are gathered, the first to say a number is believed. */
@@ -13,18 +14,27 @@ public final class Inputs {
     private final List<String> faults = new ArrayList<>();
 
     /** What the grower typed, if anything. */
-    public Inputs given(Input input, @Nullable Double value) {
-        return value == null ? this : say(input, value, Basis.GIVEN, "given");
+    public void given(Input input, @Nullable String text) {
+        if (text == null) {
+            return;
+        }
+        OptionalDouble value = WeatherText.number(text.strip().replace('−', '-'));
+        if (value.isPresent()) {
+            say(input, value.getAsDouble(), Basis.GIVEN, "given");
+        } else {
+            refuse(input.option() + " is \"" + text + "\", which is no number; write digits with a point, as 4.5: "
+                    + input.remedy());
+            each.putIfAbsent(input, new Sourced(input.least(), Basis.GIVEN, "given")); // one fault is enough
+        }
     }
 
     /** Says it unless it was said before; what lies outside its limits is a fault. */
-    public Inputs say(Input input, double value, Basis basis, String from) {
+    public void say(Input input, double value, Basis basis, String from) {
         if (!(value >= input.least() && value <= input.most())) { // NaN is refused too
             refuse(input.option() + " is " + plain(value) + " (" + from + "); it must lie between "
                     + plain(input.least()) + " and " + plain(input.most()) + unit(input) + ": " + input.remedy());
         }
         each.putIfAbsent(input, new Sourced(value, basis, from));
-        return this;
     }
 
     public void refuse(String sentence) {
