@@ -135,7 +135,7 @@ final class SizeJson {
         told.put("degree_hours_below_floor_K_h", season.belowFloorKh());
         told.put("degree_hours_below_held_K_h", season.belowHeldKh());
         told.put("heat_kWh", season.kWh(sheet.loss().totalWPerK()));
-        told.put("cost", season.cost(sheet.loss().totalWPerK()));
+        told.put("cost_money", season.cost(sheet.loss().totalWPerK()));
         return told;
     }
 
@@ -144,7 +144,7 @@ final class SizeJson {
         told.put("insulation", saving.measure().word());
         told.put("what", saving.measure().words());
         told.put(saving.measure().isByArea() ? "amount_m2" : "amount_m", saving.amount());
-        told.put("cost", saving.cost());
+        told.put("cost_money", saving.cost());
         told.put("loss_after_W_per_K", saving.after().totalWPerK());
         told.put("heater_after_W", saving.heater().wantedW());
         told.put("fits_circuit", saving.heater().fits());

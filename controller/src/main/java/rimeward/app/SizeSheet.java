@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import rimeward.site.Circuit;
 import rimeward.sizing.Areas;
+import rimeward.sizing.Basis;
 import rimeward.sizing.HeaterPlan;
 import rimeward.sizing.House;
 import rimeward.sizing.Input;
@@ -14,6 +15,7 @@ import rimeward.sizing.Inputs;
 import rimeward.sizing.Measure;
 import rimeward.sizing.Request;
 import rimeward.sizing.Sheet;
+import rimeward.sizing.Sourced;
 import rimeward.sizing.Stages;
 
 /** The heat-loss sheet for a person. A star marks what was assumed. */
@@ -108,6 +110,10 @@ final class SizeSheet {
                 three(sheet.loss().totalWPerK()),
                 Plain.number(request.heldC() - outsideC),
                 three(sheet.neededW()));
+        Sourced outside = inputs.find(Input.OUTSIDE).orElseThrow();
+        if (outside.basis() != Basis.GIVEN) {
+            line("    (%s: if a night was ever colder there, give it by --outside-C)", outside.from());
+        }
         line(
                 "and %s %% margin for clear sky, wind, wet air and a weak mains: %s W",
                 Plain.number(inputs.of(Input.MARGIN)), three(sheet.heater().wantedW()));

@@ -14,6 +14,7 @@ import rimeward.sizing.HeaterPlan;
 import rimeward.sizing.Saving;
 import rimeward.sizing.Season;
 import rimeward.sizing.Sheet;
+import rimeward.sizing.Stages;
 import rimeward.sizing.Weather;
 import rimeward.sizing.Winter;
 
@@ -56,7 +57,7 @@ final class SizeWinter {
                 Plain.number(sheet.request().heldC()));
         if (weather.unmeasured() + weather.impossible() > 0 || season.missingH() > 0) {
             line(
-                    "not counted: %d rows without a temperature, %d with an impossible one; gaps of %s h in all",
+                    "not measured in %d of its rows, impossible in %d; gaps of more than 3 h, %s h in all, are not counted",
                     weather.unmeasured(), weather.impossible(), three(season.missingH()));
         }
         double lossWPerK = sheet.loss().totalWPerK();
@@ -67,7 +68,7 @@ final class SizeWinter {
                 three(season.kWh(lossWPerK)),
                 money(season.cost(lossWPerK)),
                 currency);
-        line("Sunshine, and warmth stored by day, are left out: a real heater takes less.");
+        line("Sunshine, and warmth stored by day, are left out: a real heater takes less, and measures save less.");
         if (!season.isWinter()) {
             line(
                     "THIS IS NO WINTER, only %s days: kWh, money and payback below are for such a spell.",
@@ -84,17 +85,17 @@ final class SizeWinter {
     private void measures() {
         heading("What would help: each by itself, material at the prices above");
         line(
-                "%-17s %9s %9s  %-21s %9s %9s  %s",
+                "%-17s %9s %9s  %-22s %9s %9s  %s",
                 "--insulation",
                 "costs " + currency,
                 "loss W/K",
-                "heater then",
+                "heater stages then",
                 "saves kWh",
                 currency,
                 "pays back after");
         for (Saving saving : sheet.savings()) {
             line(
-                    "%-17s %9s %9s  %-21s %s",
+                    "%-17s %9s %9s  %-22s %s",
                     saving.measure().word(),
                     money(saving.cost()),
                     three(saving.after().totalWPerK()),
@@ -113,7 +114,12 @@ final class SizeWinter {
     }
 
     private static String heater(HeaterPlan plan) {
-        return plan.fits() ? SizeWords.inWords(plan.fitting()) : SizeWords.inWords(plan.wanted()) + " (too much)";
+        Stages stages = plan.fits() ? plan.fitting() : plan.wanted();
+        if (!(stages instanceof Stages.Some some)) {
+            return "more than plugs give";
+        }
+        String sum = Plain.number(some.totalW()) + " W in " + some.eachW().size();
+        return plan.fits() ? sum : sum + " (too much)";
     }
 
     private String gain(Gain gain) {
@@ -130,7 +136,8 @@ final class SizeWinter {
         }
         boolean winter =
                 sheet.winter() instanceof Winter.Known known && known.season().isWinter();
-        return SizeWords.tenth(after.getAsDouble()) + (winter ? " winters" : " such spells");
+        double times = after.getAsDouble();
+        return (times < 0.1 ? "less than 0.1" : SizeWords.tenth(times)) + (winter ? " winters" : " such spells");
     }
 
     private void heading(String heading) {

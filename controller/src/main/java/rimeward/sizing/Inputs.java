@@ -30,6 +30,9 @@ public final class Inputs {
 
     /** Says it unless it was said before; what lies outside its limits is a fault. */
     public void say(Input input, double value, Basis basis, String from) {
+        if (has(input)) {
+            return;
+        }
         if (!(value >= input.least() && value <= input.most())) { // NaN is refused too
             refuse(input.option() + " is " + plain(value) + " (" + from + "); it must lie between "
                     + plain(input.least()) + " and " + plain(input.most()) + unit(input) + ": " + input.remedy());

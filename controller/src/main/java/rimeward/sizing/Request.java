@@ -70,20 +70,25 @@ public record Request(Inputs inputs, Cover cover, Cover ends, Set<Measure> done,
         return neededW(loss) * (1 + inputs.of(Input.MARGIN) / 100);
     }
 
+    private String plain(Input input) {
+        return Inputs.plain(inputs.of(input));
+    }
+
     /** Refuses what cannot go together. */
     void requireSense() throws Refused {
         if (inputs.has(Input.EAVES) && inputs.of(Input.EAVES) >= inputs.of(Input.HEIGHT)) {
-            inputs.refuse("--eaves-m is " + inputs.of(Input.EAVES) + " and --height-m " + inputs.of(Input.HEIGHT)
+            inputs.refuse("--eaves-m is " + plain(Input.EAVES) + " and --height-m " + plain(Input.HEIGHT)
                     + "; the ridge must be higher than the eaves: measure both from the ground");
         }
         if (inputs.of(Input.OUTSIDE) >= heldC()) {
-            inputs.refuse("--outside-C is " + inputs.of(Input.OUTSIDE) + " ("
-                    + inputs.find(Input.OUTSIDE).orElseThrow().from() + "); it must lie below the " + heldC()
+            inputs.refuse("--outside-C is " + plain(Input.OUTSIDE) + " ("
+                    + inputs.find(Input.OUTSIDE).orElseThrow().from() + "); it must lie below the "
+                    + Inputs.plain(heldC())
                     + " °C that are held, or no heater is needed: give the coldest night you remember");
         }
         if (circuit().limitW() <= 0) {
             inputs.refuse(
-                    "--other-load-W is " + inputs.of(Input.OTHER_LOAD)
+                    "--other-load-W is " + plain(Input.OTHER_LOAD)
                             + "; that leaves nothing of what the circuit carries for hours on end: move that load, or take another circuit");
         }
         for (Measure measure : EnumSet.allOf(Measure.class)) {
