@@ -143,6 +143,7 @@ final class SizeJson {
         Map<String, Object> told = new LinkedHashMap<>();
         told.put("insulation", saving.measure().word());
         told.put("what", saving.measure().words());
+        told.put("from", saving.measure().source());
         told.put(saving.measure().isByArea() ? "amount_m2" : "amount_m", saving.amount());
         told.put("cost_money", saving.cost());
         told.put("loss_after_W_per_K", saving.after().totalWPerK());

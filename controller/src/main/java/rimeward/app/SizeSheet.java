@@ -119,7 +119,7 @@ final class SizeSheet {
                 Plain.number(inputs.of(Input.MARGIN)), three(sheet.heater().wantedW()));
         if (sheet.heater().wanted() instanceof Stages.Some wanted) {
             line(
-                    "buy %s = %s W, each on its own relay, thermostat and cut-out",
+                    "buy %s = %s W, each on its own relay, thermostat and cut-out (sizes that shops have, no source)",
                     SizeWords.inWords(wanted), Plain.number(wanted.totalW()));
             holds(wanted);
         } else {
@@ -159,9 +159,14 @@ final class SizeSheet {
     }
 
     private void tooMuch(HeaterPlan plan) {
-        line(
-                "TOO MUCH for this circuit: %s W are wanted, it carries %s W:",
-                three(plan.wantedW()), Plain.number(plan.circuit().limitW()));
+        String limit = Plain.number(plan.circuit().limitW());
+        if (plan.wanted() instanceof Stages.Some wanted) {
+            line(
+                    "TOO MUCH for this circuit: it carries %s W, and %s = %s W are to be bought",
+                    limit, SizeWords.inWords(wanted), Plain.number(wanted.totalW()));
+        } else {
+            line("TOO MUCH for this circuit: it carries %s W, and %s W are needed", limit, three(plan.wantedW()));
+        }
         plan.breakerA()
                 .ifPresentOrElse(
                         breakerA -> line(
@@ -170,13 +175,16 @@ final class SizeSheet {
                         () -> line("  no breaker up to 63 A would carry it: several circuits, by an electrician,"));
         line("  or less loss (see \"What would help\" below),");
         if (plan.most() instanceof Stages.Some most) {
-            line(
-                    "  or %s = %s W, which fit and without any margin hold %s °C down to %s °C outside only",
-                    SizeWords.inWords(most),
-                    Plain.number(most.totalW()),
-                    Plain.number(request.heldC()),
-                    SizeWords.tenth(sheet.holdsDownToC(most.totalW())));
+            line("  or %s = %s W, which fit: %s", SizeWords.inWords(most), Plain.number(most.totalW()), left(most));
         }
+    }
+
+    private String left(Stages stages) {
+        double leftPercent = 100 * (stages.totalW() / sheet.neededW() - 1);
+        return leftPercent >= 0
+                ? "a margin of " + (int) leftPercent + " % instead of " + Plain.number(inputs.of(Input.MARGIN)) + " %"
+                : "too little, they hold " + Plain.number(request.heldC()) + " °C down to "
+                        + SizeWords.tenth(sheet.holdsDownToC(stages.totalW())) + " °C outside only, without any margin";
     }
 
     private void settings() {

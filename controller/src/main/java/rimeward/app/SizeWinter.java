@@ -104,11 +104,12 @@ final class SizeWinter {
         }
         for (Saving saving : sheet.savings()) {
             line(
-                    "%s: %s, %s %s",
+                    "%s: %s %s, %s (%s)",
                     saving.measure().word(),
-                    saving.measure().words(),
                     three(saving.amount()),
-                    saving.measure().isByArea() ? "m²" : "m");
+                    saving.measure().isByArea() ? "m²" : "m",
+                    saving.measure().words(),
+                    saving.measure().source());
         }
         line("Together they save less than the sum: name those you choose in --insulation, and look again.");
     }
