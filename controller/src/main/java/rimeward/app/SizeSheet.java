@@ -112,7 +112,7 @@ final class SizeSheet {
                 three(sheet.neededW()));
         Sourced outside = inputs.find(Input.OUTSIDE).orElseThrow();
         if (outside.basis() != Basis.GIVEN) {
-            line("    (%s: if a night was ever colder there, give it by --outside-C)", outside.from());
+            line("    (%s; if a night was ever colder there, give it by --outside-C)", outside.from());
         }
         line(
                 "and %s %% margin for clear sky, wind, wet air and a weak mains: %s W",

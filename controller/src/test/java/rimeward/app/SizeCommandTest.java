@@ -42,7 +42,8 @@ class SizeCommandTest {
                         "  --cover-W-per-m2K            6.8* W/m²K          --cover single-film: common practice, no source\n")
                 .contains("  roof and sides  37.7 m² × 6.8 W/m²K                           256 W/K   66 %\n")
                 .contains("  230 V × 13 A × 0.8 − 0 W = 2392 W for hours on end\n")
-                .contains("TOO MUCH for this circuit: it carries 2392 W, and 4 × 2000 W = 8000 W are to be bought\n")
+                .contains(
+                        "TOO MUCH for this circuit: it carries 2392 W, and 2000 + 2000 + 2000 + 1500 W = 7500 W are to be bought\n")
                 .contains("give the outside air of a winter with --weather FILE")
                 .contains("licensed electrician")
                 .contains("nothing here is safety-certified");
