@@ -23,6 +23,7 @@ final class MapTest {
             air               |
             json              |
             strip             |
+            sizing            | air site
             core.reading      | site
             core.judgement    | core.reading air site
             core.tunnel       | core.judgement air site

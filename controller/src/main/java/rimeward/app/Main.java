@@ -17,6 +17,7 @@ import rimeward.adapter.journal.BadRecord;
         mixinStandardHelpOptions = true,
         subcommands = {
             CheckCommand.class,
+            SizeCommand.class,
             RunCommand.class,
             RecordCommand.class,
             ReleaseCommand.class,

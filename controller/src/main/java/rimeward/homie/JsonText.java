@@ -5,16 +5,17 @@ import java.util.Locale;
 import java.util.Map;
 
 /** Writes JSON (RFC 8259) in one line, members in the order given. */
-final class JsonText {
+public final class JsonText {
     private JsonText() {}
 
     /**
      * What it stands for.
      *
-     * @param value a map (its keys are names), a collection, a text, a number (finite) or a boolean
+     * @param value a map (its keys are names), a collection, a text, a boolean, or a number (a double must be finite, and is
+     *     rounded to 3 decimals; whole and big ones keep their digits)
      * @throws IllegalArgumentException if it is something else
      */
-    static String of(Object value) {
+    public static String of(Object value) {
         StringBuilder out = new StringBuilder();
         write(out, value);
         return out.toString();
@@ -27,7 +28,8 @@ final class JsonText {
             array(out, list);
         } else if (value instanceof CharSequence text) {
             string(out, text);
-        } else if (value instanceof Boolean || value instanceof Long || value instanceof Integer) {
+        } else if (value instanceof Boolean
+                || (value instanceof Number && !(value instanceof Double || value instanceof Float))) {
             out.append(value);
         } else if (value instanceof Double number && Double.isFinite(number)) {
             out.append(Decimal.of(number, 3));
