@@ -18,6 +18,7 @@ import rimeward.adapter.journal.BadRecord;
         subcommands = {
             CheckCommand.class,
             RunCommand.class,
+            TonightCommand.class,
             RecordCommand.class,
             ReleaseCommand.class,
             UnpublishCommand.class,

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 
 /** Writes JSON (RFC 8259) in one line, members in the order given. */
-final class JsonText {
+public final class JsonText {
     private JsonText() {}
 
     /**
@@ -14,7 +14,7 @@ final class JsonText {
      * @param value a map (its keys are names), a collection, a text, a number (finite) or a boolean
      * @throws IllegalArgumentException if it is something else
      */
-    static String of(Object value) {
+    public static String of(Object value) {
         StringBuilder out = new StringBuilder();
         write(out, value);
         return out.toString();

@@ -24,7 +24,8 @@ public record AiringWindow(long fromEpochS, long toEpochS, double drierKgPerKg) 
         int begun = 0;
         double best = 0;
         for (int step = 0; step <= run.moments().size(); step++) {
-            boolean helps = step < run.moments().size() && helps(night, run.moments().get(step));
+            boolean helps =
+                    step < run.moments().size() && helps(night, run.moments().get(step));
             if (helps) {
                 best = StrictMath.max(best, run.moments().get(step).drierKgPerKg());
             } else {
@@ -40,7 +41,8 @@ public record AiringWindow(long fromEpochS, long toEpochS, double drierKgPerKg) 
 
     private static boolean helps(Tonight night, Moment now) {
         double clearC = night.site().floorC() + CLEAR_OF_FLOOR_K;
-        double coldestC = now.airC() - night.choices().coldCornerK() - night.choices().doubtK();
+        double coldestC =
+                now.airC() - night.choices().coldCornerK() - night.choices().doubtK();
         return now.drierKgPerKg() > DRIER_KG_PER_KG && now.outsideC() >= clearC && coldestC >= clearC;
     }
 }

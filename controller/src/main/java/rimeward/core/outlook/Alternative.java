@@ -34,6 +34,9 @@ public record Alternative(Way way, Figure kWh, Figure cost, Figure lowestBenchC,
         }
     }
 
+    /** Nearer than this is told as "at the floor", K. */
+    private static final double AT_FLOOR_K = 0.05;
+
     /** "saved 3.1 kWh against the heater alone". */
     public String saved() {
         return String.format(
@@ -76,10 +79,12 @@ public record Alternative(Way way, Figure kWh, Figure cost, Figure lowestBenchC,
     /** How cold it gets, in one sentence. */
     public String coldSentence(Site site, boolean past) {
         double belowK = site.floorC() - lowestBenchC.value();
-        String floor = belowK > 0 ? ", " + site.degrees().span(belowK) + " below the floor" : ", above the floor";
+        String where = StrictMath.abs(belowK) < AT_FLOOR_K
+                ? "just at the floor"
+                : site.degrees().span(StrictMath.abs(belowK)) + (belowK > 0 ? " below" : " above") + " the floor";
         return "The coldest bench " + (past ? "would have been" : "would get") + " down to "
                 + site.degrees().text(lowestBenchC.value()) + ", give or take "
-                + site.degrees().span(lowestBenchC.standardError()) + floor + ".";
+                + site.degrees().span(lowestBenchC.standardError()) + ", " + where + ".";
     }
 
     private static String capital(String words) {

@@ -45,7 +45,12 @@ public record Alternatives(boolean past, int tunnelNights, List<Alternative> all
      * @param cost what that cost, in the tariff's currency
      */
     public static Alternatives past(
-            Site site, TunnelEstimate estimate, Course course, PlanStart start, PlanChoices choices, double kWh,
+            Site site,
+            TunnelEstimate estimate,
+            Course course,
+            PlanStart start,
+            PlanChoices choices,
+            double kWh,
             double cost) {
         Tonight night = Tonight.of(site, course, start, choices);
         List<Alternative> all = new ArrayList<>();
@@ -88,7 +93,8 @@ public record Alternatives(boolean past, int tunnelNights, List<Alternative> all
         sentences.add(
                 tunnelNights == 0
                         ? "All this is a guess: the tunnel is assumed from the settings, and not learned yet."
-                        : "By the tunnel as learned from " + tunnelNights + (tunnelNights == 1 ? " night." : " nights."));
+                        : "By the tunnel as learned from " + tunnelNights
+                                + (tunnelNights == 1 ? " night." : " nights."));
         return sentences;
     }
 }

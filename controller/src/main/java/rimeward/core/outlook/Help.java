@@ -14,8 +14,7 @@ public sealed interface Help {
     record MachineBack(String machine, double chanceThen) implements Help {
         @Override
         public String inWords(Degrees degrees, ZoneId zone) {
-            return "bring " + machine + " back into use: the chance of cold is then "
-                    + ChanceWords.percent(chanceThen);
+            return "bring " + machine + " back into use: the chance of cold is then " + ChanceWords.percent(chanceThen);
         }
     }
 
@@ -47,8 +46,8 @@ public sealed interface Help {
     record Cover(double warmerK) implements Help {
         @Override
         public String inWords(Degrees degrees, ZoneId zone) {
-            return "or a cover over the plants that keeps them "
-                    + degrees.span(StrictMath.ceil(warmerK * 10) / 10) + " warmer than the air around";
+            return "or a cover over the plants that keeps them " + degrees.span(StrictMath.ceil(warmerK * 10) / 10)
+                    + " warmer than the air around";
         }
     }
 

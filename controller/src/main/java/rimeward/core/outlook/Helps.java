@@ -81,8 +81,7 @@ final class Helps {
         }
         helps.add(new Help.Cover(
                 missingW / (lossWPerK + estimate.massCouplingWPerK().value())));
-        helps.add(new Help.Close(
-                estimate.airExchangeKgPerS().value() * AirConstants.DRY_AIR_HEAT_J_PER_KG_K * liftK));
+        helps.add(new Help.Close(estimate.airExchangeKgPerS().value() * AirConstants.DRY_AIR_HEAT_J_PER_KG_K * liftK));
     }
 
     /** How many standard deviations to be clear of, for this chance: the normal distribution backwards, by halving. */

@@ -16,7 +16,8 @@ import rimeward.site.Site;
  * @param dryerW what it draws, W; 0 without one
  * @param limitW what the circuit carries, W
  */
-record Machinery(List<Integer> stages, List<Double> stagesW, double heaterW, Drying drying, double dryerW, double limitW) {
+record Machinery(
+        List<Integer> stages, List<Double> stagesW, double heaterW, Drying drying, double dryerW, double limitW) {
     static Machinery of(Site site, RelaySet out) {
         List<Integer> stages = new ArrayList<>();
         List<Double> stagesW = new ArrayList<>();

@@ -91,6 +91,31 @@ public record NightPlan(
         return chanceCold > statedChance;
     }
 
+    /** The same, resting on this too, which nobody knew. */
+    public NightPlan assuming(List<String> more) {
+        List<String> all = new ArrayList<>(more);
+        all.addAll(basis.assumed());
+        return new NightPlan(
+                madeEpochS,
+                endEpochS,
+                hours,
+                lowestOutsideC,
+                lowestFreeFloatC,
+                lowestBenchC,
+                kWh,
+                kWhEach,
+                cost,
+                litres,
+                chanceCold,
+                coldFromEpochS,
+                statedChance,
+                tank,
+                helps,
+                airing,
+                preWarm,
+                new PlanBasis(basis.course(), basis.tunnelNights(), all));
+    }
+
     private static OptionalLong firstAbove(List<PlanHour> hours, double statedChance) {
         return hours.stream()
                 .filter(hour -> hour.chanceCold() > statedChance)
@@ -102,7 +127,9 @@ public record NightPlan(
         List<Double> sums = new ArrayList<>();
         for (int i = 0; i < site.machines().size(); i++) {
             int machine = i;
-            sums.add(hours.stream().mapToDouble(hour -> hour.kWhEach().get(machine)).sum());
+            sums.add(hours.stream()
+                    .mapToDouble(hour -> hour.kWhEach().get(machine))
+                    .sum());
         }
         return sums;
     }

@@ -17,6 +17,11 @@ final class NightRun {
     private static final double RATED_C = 10;
 
     private static final double RATED_PERCENT = 80;
+
+    /** In air drier than the first a dryer's own humidistat has stopped it, damper than the second it has not. Common practice, no source. */
+    private static final double IDLE_PERCENT = 45;
+
+    private static final double SURE_PERCENT = 60;
     private static final double J_PER_KWH = 3.6e6;
 
     private final Tonight night;
@@ -94,8 +99,8 @@ final class NightRun {
     private TunnelAir startAir() {
         PlanStart start = night.start();
         double massC = start.massC().orElse(start.airC()) + world.massShiftK();
-        TunnelAir made = new TunnelAir(
-                world, site.tunnel().volumeM3(), night.pressurePa(), Tonight.STEP_S, start.airC(), massC);
+        TunnelAir made =
+                new TunnelAir(world, site.tunnel().volumeM3(), night.pressurePa(), Tonight.STEP_S, start.airC(), massC);
         start.rhPercent().ifPresentOrElse(made::setRh, () -> made.setDampInBalance(outsideKgPerKg(weather(0))));
         return made;
     }
@@ -125,7 +130,7 @@ final class NightRun {
         boolean usable = dryerUsable(beforeC);
         boolean full = isTankFull();
         Given given = given(wish, usable, outsideC);
-        double spareW = spareW(given.dryer, usable, outsideC);
+        double spareW = spareW(outsideC);
         double collectedKg = given.dryer ? collectedKg() : 0;
         air.step(outsideC, outsideKgPerKg, given.heatW, collectedKg / Tonight.STEP_S);
         free.step(outsideC, outsideKgPerKg, 0, 0);
@@ -168,9 +173,8 @@ final class NightRun {
         double aloneW = heaterW(allW);
         double besideW = heaterW(allW - dryerHeatW);
         boolean tooLittle = aloneW >= machinery.heaterW();
-        boolean dryer = usable
-                && (wish.dryer() || (wish.dryerHelps() && tooLittle))
-                && machinery.carriesDryerBeside(besideW);
+        boolean dryer =
+                usable && (wish.dryer() || (wish.dryerHelps() && tooLittle)) && machinery.carriesDryerBeside(besideW);
         double heaterW = dryer ? besideW : aloneW;
         double heatW = world.heaterYield() * heaterW + (dryer ? dryerHeatW : 0);
         return new Given(heaterW, dryer, heatW, heaterW > 0 && heaterW < machinery.heaterW());
@@ -180,14 +184,20 @@ final class NightRun {
         return StrictMath.max(0, StrictMath.min(machinery.heaterW(), heatW / world.heaterYield()));
     }
 
-    /** The dryer counts while it runs, or where the air is damp enough that its own humidistat lets it. */
-    private double spareW(boolean dryerRuns, boolean usable, double outsideC) {
-        double floorAirC = site.floorC() + cornerK;
-        boolean damp = air.rhPercent(air.airC() - cornerK) >= site.targets().dryOffPercent();
-        boolean counts = dryerRuns || (usable && damp);
-        double dryerW = counts && machinery.carriesDryerBeside(machinery.heaterW()) ? machinery.dryerW() : 0;
+    /** Heat that could be given at most with the bench at the floor, less what holds it there. */
+    private double spareW(double outsideC) {
+        double dryerW = machinery.carriesDryerBeside(machinery.heaterW()) ? dryerCounts() * machinery.dryerW() : 0;
         double mostW = world.heaterYield() * machinery.heaterW() + world.dryerYield() * dryerW;
-        return mostW - air.heatToHoldW(floorAirC, outsideC);
+        return mostW - air.heatToHoldW(site.floorC() + cornerK, outsideC);
+    }
+
+    /** How far the dryer can be counted on for warmth: its own humidistat, which nobody knows, may stop it in dry air. */
+    private double dryerCounts() {
+        boolean works = machinery.drying() instanceof Drying.Dryer dryer
+                && site.floorC() >= dryer.minimumAirC()
+                && !isTankFull();
+        double share = (air.rhPercent(air.airC() - cornerK) - IDLE_PERCENT) / (SURE_PERCENT - IDLE_PERCENT);
+        return works ? StrictMath.max(0, StrictMath.min(1, share)) : 0;
     }
 
     private double collectedKg() {

@@ -79,8 +79,7 @@ final class PlanHours {
         Machinery machinery = run.machinery();
         for (int i = 0; i < machinery.stages().size(); i++) {
             int stage = i;
-            shares[machinery.stages().get(i)] =
-                    run.mean(from, to, moment -> machinery.share(stage, moment.heaterW()));
+            shares[machinery.stages().get(i)] = run.mean(from, to, moment -> machinery.share(stage, moment.heaterW()));
         }
         for (int i = 0; i < shares.length; i++) {
             if (site.dryerRelay().has(i)) {
@@ -99,7 +98,8 @@ final class PlanHours {
             boolean runs = shares[i] >= LEAST_SHARE;
             switch (machine.role()) {
                 case HEATER_STAGE -> stages.addAll(runs ? List.of(i + 1) : List.of());
-                case DRYER -> dryer = runs && freeFloatC < site.floorC() + site.targets().guardMarginK();
+                case DRYER ->
+                    dryer = runs && freeFloatC < site.floorC() + site.targets().guardMarginK();
                 case VENT_FAN -> {}
             }
         }

@@ -36,8 +36,7 @@ public record PlanPromise(
     private static final int PARTS = 18;
 
     /** A plan for a night of which this much has been taken already. */
-    public static PlanPromise of(
-            NightPlan plan, Site site, double beforeKWh, double beforeCost, double beforeLitres) {
+    public static PlanPromise of(NightPlan plan, Site site, double beforeKWh, double beforeCost, double beforeLitres) {
         ZonedDateTime local = Instant.ofEpochSecond(plan.madeEpochS()).atZone(site.zone());
         LocalDate day = local.toLocalDate();
         return new PlanPromise(

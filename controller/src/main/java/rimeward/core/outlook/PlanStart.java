@@ -23,8 +23,7 @@ public record PlanStart(
 
     /** With nothing known but the air. */
     public static PlanStart of(long nowEpochS, double airC) {
-        return new PlanStart(
-                nowEpochS, airC, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+        return new PlanStart(nowEpochS, airC, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     private static void within(String what, double value, double least, double most) {

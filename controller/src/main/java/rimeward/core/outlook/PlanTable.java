@@ -63,7 +63,10 @@ final class PlanTable {
         for (int i = 0; i < hour.shares().size(); i++) {
             if (hour.shares().get(i) >= 0.005) {
                 shares.append(String.format(
-                        Locale.ROOT, "%s%s %.0f %%", shares.isEmpty() ? "" : ", ", site.machineIds().get(i),
+                        Locale.ROOT,
+                        "%s%s %.0f %%",
+                        shares.isEmpty() ? "" : ", ",
+                        site.machineIds().get(i),
                         100 * hour.shares().get(i)));
             }
         }

@@ -14,7 +14,7 @@ import rimeward.site.Tariff;
 /** A plan for people: a few sentences, in the grower's degrees and by the clock of the place. "Give or take" is one standard deviation. */
 public final class PlanText {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.UK);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
 
     private final NightPlan plan;
     private final Site site;
@@ -124,15 +124,16 @@ public final class PlanText {
 
     private List<String> tank() {
         if (plan.tank() instanceof Tank.Lasts lasts) {
-            return List.of(water() + String.format(
-                    Locale.ROOT, "; its tank has room for %.1f L and lasts the night.", lasts.leftL()));
+            return List.of(water()
+                    + String.format(Locale.ROOT, "; its tank has room for %.1f L and lasts the night.", lasts.leftL()));
         }
         if (plan.tank() instanceof Tank.FullAt full) {
-            return List.of(water() + String.format(
-                    Locale.ROOT,
-                    "; its tank has room for %.1f L and is full at about %s: then it neither dries nor warms.",
-                    full.leftL(),
-                    clock(full.epochS())));
+            return List.of(water()
+                    + String.format(
+                            Locale.ROOT,
+                            "; its tank has room for %.1f L and is full at about %s: then it neither dries nor warms.",
+                            full.leftL(),
+                            clock(full.epochS())));
         }
         return plan.litres().value() > 0 ? List.of(water() + ".") : List.of();
     }
@@ -176,8 +177,9 @@ public final class PlanText {
     }
 
     private List<String> toDo() {
-        List<String> todo =
-                plan.helps().stream().map(help -> help.inWords(degrees, site.zone())).toList();
+        List<String> todo = plan.helps().stream()
+                .map(help -> help.inWords(degrees, site.zone()))
+                .toList();
         return todo.isEmpty()
                 ? List.of("Nothing needs doing before dark.")
                 : List.of("Before dark: " + String.join("; ", todo) + ".");

@@ -23,6 +23,8 @@ public sealed interface PreWarm {
     record Worth(long fromEpochS, long toEpochS, double byK, Figure saved) implements PreWarm {}
 
     static PreWarm of(Tonight night, TunnelEstimate estimate, Nights usual) {
-        return night.site().tariff() instanceof Tariff.Flat ? new NotPriced() : new PreWarmSearch(night, estimate, usual).best();
+        return night.site().tariff() instanceof Tariff.Flat
+                ? new NotPriced()
+                : new PreWarmSearch(night, estimate, usual).best();
     }
 }

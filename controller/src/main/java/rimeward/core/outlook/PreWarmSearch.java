@@ -34,7 +34,10 @@ final class PreWarmSearch {
         this.usual = usual;
         Site site = night.site();
         double onAboveFloorK = site.targets().guardMarginK() + site.targets().differentialK();
-        double toHotK = site.targets().hotC() - Targets.HOT_CLEAR_K - site.floorC() - night.choices().coldCornerK();
+        double toHotK = site.targets().hotC()
+                - Targets.HOT_CLEAR_K
+                - site.floorC()
+                - night.choices().coldCornerK();
         mostK = StrictMath.min(MOST_ABOVE_FLOOR_K, toHotK) - onAboveFloorK;
     }
 
@@ -75,7 +78,7 @@ final class PreWarmSearch {
     }
 
     private NightLaw.Maker law(int from, int to, double byK) {
-        return world -> new DutyNight(
-                night.site(), night.choices(), world, step -> step >= from && step < to ? byK : 0);
+        return world ->
+                new DutyNight(night.site(), night.choices(), world, step -> step >= from && step < to ? byK : 0);
     }
 }

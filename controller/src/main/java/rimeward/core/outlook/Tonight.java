@@ -14,7 +14,13 @@ import rimeward.site.Site;
  * @param hours one for each hour of the local clock; the first and the last may be parts of one
  */
 record Tonight(
-        Site site, CourseLine line, PlanStart start, PlanChoices choices, double pressurePa, long fromEpochS, int steps,
+        Site site,
+        CourseLine line,
+        PlanStart start,
+        PlanChoices choices,
+        double pressurePa,
+        long fromEpochS,
+        int steps,
         List<Hour> hours) {
     static final int STEP_S = 300;
 

@@ -39,8 +39,7 @@ record World(List<Double> tunnel, double outsideSpreads, double massShiftK, doub
         List<Figure> figures = figures(estimate);
         for (int i = 0; i < figures.size(); i++) {
             if (figures.get(i).standardError() > 0) {
-                pairs.add(new Pair(
-                        likeliest.with(i, figures.get(i), -1), likeliest.with(i, figures.get(i), 1)));
+                pairs.add(new Pair(likeliest.with(i, figures.get(i), -1), likeliest.with(i, figures.get(i), 1)));
             }
         }
         List<Double> same = likeliest.tunnel;
