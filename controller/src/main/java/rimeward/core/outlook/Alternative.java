@@ -37,6 +37,8 @@ public record Alternative(Way way, Figure kWh, Figure cost, Figure lowestBenchC,
     /** Nearer than this is told as "at the floor", K. */
     private static final double AT_FLOOR_K = 0.05;
 
+    private static final double SAME_KWH = 0.05;
+
     /** "saved 3.1 kWh against the heater alone". */
     public String saved() {
         return String.format(
@@ -49,17 +51,27 @@ public record Alternative(Way way, Figure kWh, Figure cost, Figure lowestBenchC,
 
     /** What it costs, in one sentence. */
     public String costSentence(Site site, boolean past) {
-        String currency = site.tariff().currency();
         return String.format(
                 Locale.ROOT,
-                "%s %s %.1f kWh (give or take %.1f) for %.2f %s: ours %s %.1f kWh (give or take %.1f) and %.2f %s %s.",
+                "%s %s %.1f kWh, give or take %.1f, for %.2f %s: %s.",
                 capital(way.words),
                 past ? "would have taken" : "would take",
                 kWh.value(),
                 kWh.standardError(),
                 cost.value(),
-                currency,
-                past ? "took" : "takes",
+                site.tariff().currency(),
+                ours(site.tariff().currency(), past));
+    }
+
+    private String ours(String currency, boolean past) {
+        String verb = past ? "ours took" : "ours takes";
+        if (StrictMath.abs(savedKWh.value()) < SAME_KWH) {
+            return verb + " about the same";
+        }
+        return String.format(
+                Locale.ROOT,
+                "%s %.1f kWh, give or take %.1f, and %.2f %s %s",
+                verb,
                 StrictMath.abs(savedKWh.value()),
                 savedKWh.standardError(),
                 StrictMath.abs(savedCost.value()),

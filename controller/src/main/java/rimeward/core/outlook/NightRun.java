@@ -42,7 +42,7 @@ final class NightRun {
      * @param benchC coldest bench as its sensor would read, °C
      * @param rhPercent relative humidity there, %
      * @param heaterW electricity of the heater on average, W
-     * @param dryerOn whether the dryer runs
+     * @param dryerShare part of the time that the dryer runs, 0 to 1
      * @param spareW heat that could be given beyond what holds the floor, W; negative where the floor cannot be held
      * @param drierKgPerKg how much drier outside is than inside, kg/kg
      * @param lossW heat that goes to outside, W
@@ -55,7 +55,7 @@ final class NightRun {
             double benchC,
             double rhPercent,
             double heaterW,
-            boolean dryerOn,
+            double dryerShare,
             double kWh,
             double cost,
             double litres,
@@ -131,11 +131,11 @@ final class NightRun {
         boolean full = isTankFull();
         Given given = given(wish, usable, outsideC);
         double spareW = spareW(outsideC);
-        double collectedKg = given.dryer ? collectedKg() : 0;
+        double collectedKg = given.dryerShare * collectedKg();
         air.step(outsideC, outsideKgPerKg, given.heatW, collectedKg / Tonight.STEP_S);
         free.step(outsideC, outsideKgPerKg, 0, 0);
         tankLeftL -= collectedKg;
-        double kWh = (given.heaterW + (given.dryer ? machinery.dryerW() : 0)) * Tonight.STEP_S / J_PER_KWH;
+        double kWh = (given.heaterW + given.dryerShare * machinery.dryerW()) * Tonight.STEP_S / J_PER_KWH;
         double benchC = air.airC() - cornerK - (given.swings ? wish.swingK() : 0);
         moments.add(new Moment(
                 outsideC,
@@ -145,7 +145,7 @@ final class NightRun {
                 benchC,
                 air.rhPercent(air.airC() - cornerK),
                 given.heaterW,
-                given.dryer,
+                given.dryerShare,
                 kWh,
                 kWh * night.pricePerKWh(step),
                 collectedKg, // a litre weighs a kilogram
@@ -165,19 +165,20 @@ final class NightRun {
     }
 
     /** What the machines give in a step; {@code swings} while the heater goes on and off. */
-    private record Given(double heaterW, boolean dryer, double heatW, boolean swings) {}
+    private record Given(double heaterW, double dryerShare, double heatW, boolean swings) {}
 
     private Given given(Wish wish, boolean usable, double outsideC) {
         double allW = air.heatToReachW(wish.holdAirC(), outsideC);
-        double dryerHeatW = world.dryerYield() * machinery.dryerW();
         double aloneW = heaterW(allW);
-        double besideW = heaterW(allW - dryerHeatW);
         boolean tooLittle = aloneW >= machinery.heaterW();
-        boolean dryer =
-                usable && (wish.dryer() || (wish.dryerHelps() && tooLittle)) && machinery.carriesDryerBeside(besideW);
-        double heaterW = dryer ? besideW : aloneW;
-        double heatW = world.heaterYield() * heaterW + (dryer ? dryerHeatW : 0);
-        return new Given(heaterW, dryer, heatW, heaterW > 0 && heaterW < machinery.heaterW());
+        double dryerShare = !usable ? 0 : wish.dryer() ? 1 : wish.dryerHelps() && tooLittle ? dryerCounts() : 0;
+        double dryerHeatW = world.dryerYield() * machinery.dryerW() * dryerShare;
+        double besideW = heaterW(allW - dryerHeatW);
+        if (!machinery.carriesDryerBeside(besideW)) {
+            return new Given(aloneW, 0, world.heaterYield() * aloneW, !tooLittle && aloneW > 0);
+        }
+        double heatW = world.heaterYield() * besideW + dryerHeatW;
+        return new Given(besideW, dryerShare, heatW, besideW > 0 && besideW < machinery.heaterW());
     }
 
     private double heaterW(double heatW) {

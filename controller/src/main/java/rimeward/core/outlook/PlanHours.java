@@ -83,7 +83,7 @@ final class PlanHours {
         }
         for (int i = 0; i < shares.length; i++) {
             if (site.dryerRelay().has(i)) {
-                shares[i] = run.mean(from, to, moment -> moment.dryerOn() ? 1 : 0);
+                shares[i] = run.mean(from, to, Moment::dryerShare);
             }
         }
         return shares;

@@ -16,6 +16,8 @@ public final class PlanText {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
 
+    private static final double LEAST_TOLD_L = 0.05;
+
     private final NightPlan plan;
     private final Site site;
     private final Degrees degrees;
@@ -61,6 +63,11 @@ public final class PlanText {
         PlanText text = new PlanText(plan, site);
         String guess = plan.basis().isGuess() ? "A guess: " : "";
         return guess + text.floor() + " " + text.holders() + " " + text.costs();
+    }
+
+    /** Who carries the warm duty through the night, in one sentence. */
+    public static String holders(NightPlan plan, Site site) {
+        return new PlanText(plan, site).holders();
     }
 
     private String span() {
@@ -123,6 +130,9 @@ public final class PlanText {
     }
 
     private List<String> tank() {
+        if (plan.tank() instanceof Tank.Lasts && plan.litres().value() < LEAST_TOLD_L) {
+            return List.of();
+        }
         if (plan.tank() instanceof Tank.Lasts lasts) {
             return List.of(water()
                     + String.format(Locale.ROOT, "; its tank has room for %.1f L and lasts the night.", lasts.leftL()));
@@ -135,7 +145,7 @@ public final class PlanText {
                             full.leftL(),
                             clock(full.epochS())));
         }
-        return plan.litres().value() > 0 ? List.of(water() + ".") : List.of();
+        return plan.litres().value() >= LEAST_TOLD_L ? List.of(water() + ".") : List.of();
     }
 
     private String water() {
