@@ -192,12 +192,15 @@ final class NightRun {
         return mostW - air.heatToHoldW(site.floorC() + cornerK, outsideC);
     }
 
-    /** How far the dryer can be counted on for warmth: its own humidistat, which nobody knows, may stop it in dry air. */
+    /**
+     * How far the dryer can be counted on for warmth: its own humidistat, which nobody knows, may stop it in dry air. What counts is the
+     * damp that it would find had it rested, so that a run of it does not speak against the next.
+     */
     private double dryerCounts() {
         boolean works = machinery.drying() instanceof Drying.Dryer dryer
                 && site.floorC() >= dryer.minimumAirC()
                 && !isTankFull();
-        double share = (air.rhPercent(air.airC() - cornerK) - IDLE_PERCENT) / (SURE_PERCENT - IDLE_PERCENT);
+        double share = (air.undriedPercent(air.airC() - cornerK) - IDLE_PERCENT) / (SURE_PERCENT - IDLE_PERCENT);
         return works ? StrictMath.max(0, StrictMath.min(1, share)) : 0;
     }
 

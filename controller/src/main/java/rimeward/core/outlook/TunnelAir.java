@@ -18,6 +18,7 @@ final class TunnelAir {
     private double airC;
     private double massC;
     private double humidityKgPerKg;
+    private double undriedKgPerKg; // as damp as the air would be had no dryer ever run
 
     TunnelAir(World world, double volumeM3, double pressurePa, double stepS, double airC, double massC) {
         this.world = world;
@@ -44,6 +45,7 @@ final class TunnelAir {
 
     void setRh(double rhPercent) {
         humidityKgPerKg = saturatedKgPerKg(airC) * rhPercent / 100;
+        undriedKgPerKg = humidityKgPerKg;
     }
 
     /** The damp at which wetting and exchange are in balance. */
@@ -52,6 +54,7 @@ final class TunnelAir {
         double balanced = (world.wettingKgPerS() * saturatedKgPerKg(massC) + world.airExchangeKgPerS() * outsideKgPerKg)
                 / bothKgPerS;
         humidityKgPerKg = StrictMath.min(saturatedKgPerKg(airC), balanced);
+        undriedKgPerKg = humidityKgPerKg;
     }
 
     /** The air at the end of a step with this heat, °C. */
@@ -80,13 +83,24 @@ final class TunnelAir {
         airC = airAfterC(outsideC, heatW);
         massC = (massPerS * massC + world.massCouplingWPerK() * airC + world.groundW())
                 / (massPerS + world.massCouplingWPerK());
+        humidityKgPerKg = damperKgPerKg(humidityKgPerKg, outsideKgPerKg, collectedKgPerS);
+        undriedKgPerKg = damperKgPerKg(undriedKgPerKg, outsideKgPerKg, 0);
+    }
+
+    private double damperKgPerKg(double beforeKgPerKg, double outsideKgPerKg, double collectedKgPerS) {
         double keptKgPerS = dryAirKg / stepS;
-        double inKgPerS = keptKgPerS * humidityKgPerKg
+        double inKgPerS = keptKgPerS * beforeKgPerKg
                 + world.wettingKgPerS() * saturatedKgPerKg(massC)
                 + world.airExchangeKgPerS() * outsideKgPerKg
                 - collectedKgPerS;
         double next = inKgPerS / (keptKgPerS + world.wettingKgPerS() + world.airExchangeKgPerS());
-        humidityKgPerKg = StrictMath.max(0, StrictMath.min(saturatedKgPerKg(airC), next)); // the rest drips
+        return StrictMath.max(0, StrictMath.min(saturatedKgPerKg(airC), next)); // the rest drips
+    }
+
+    /** The same of air that was never dried, %. */
+    double undriedPercent(double atC) {
+        return StrictMath.min(
+                100, RelativeHumidity.overWaterPercent(atC, MoistAir.vapourPa(undriedKgPerKg, pressurePa)));
     }
 
     /** Relative humidity over water where it is this warm, %. */
