@@ -1,8 +1,6 @@
 package rimeward.core.outlook;
 
-import java.time.Instant;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import rimeward.site.Degrees;
 
@@ -66,9 +64,8 @@ public sealed interface Help {
     record EmptyTank(long beforeEpochS) implements Help {
         @Override
         public String inWords(Degrees degrees, ZoneId zone) {
-            DateTimeFormatter clock = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
             return "empty the dryer's tank before dark; as it is, it is full at about "
-                    + clock.format(Instant.ofEpochSecond(beforeEpochS).atZone(zone)) + " and the dryer stops";
+                    + new LocalTimes(zone).clock(beforeEpochS) + " and the dryer stops";
         }
     }
 }

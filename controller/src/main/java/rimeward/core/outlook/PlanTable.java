@@ -1,7 +1,5 @@
 package rimeward.core.outlook;
 
-import java.time.Instant;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import rimeward.core.tunnel.Figure;
 import rimeward.site.Degrees;
@@ -9,13 +7,11 @@ import rimeward.site.Site;
 
 /** A plan by the hour, for the terminal. */
 final class PlanTable {
-    /** The offset tells the hour that comes twice when summer time ends. */
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm xxx", Locale.ROOT);
-
     private PlanTable() {}
 
     static String of(NightPlan plan, Site site) {
         Degrees degrees = site.degrees();
+        LocalTimes times = new LocalTimes(site.zone());
         StringBuilder out = new StringBuilder();
         out.append(String.format(
                 Locale.ROOT,
@@ -34,7 +30,7 @@ final class PlanTable {
             out.append(String.format(
                     Locale.ROOT,
                     "%-12s  %13s  %13s  %13s  %9s  %11s  %11s  %9s  %9s  %s\n",
-                    CLOCK.format(Instant.ofEpochSecond(hour.fromEpochS()).atZone(site.zone())),
+                    times.clockAndOffset(hour.fromEpochS()),
                     temperature(hour.outsideC(), degrees),
                     temperature(hour.freeFloatC(), degrees),
                     temperature(hour.benchC(), degrees),

@@ -1,8 +1,5 @@
 package rimeward.core.outlook;
 
-import java.time.Instant;
-import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,19 +10,19 @@ import rimeward.site.Tariff;
 
 /** A plan for people: a few sentences, in the grower's degrees and by the clock of the place. "Give or take" is one standard deviation. */
 public final class PlanText {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
 
     private static final double LEAST_TOLD_L = 0.05;
 
     private final NightPlan plan;
     private final Site site;
     private final Degrees degrees;
+    private final LocalTimes times;
 
     private PlanText(NightPlan plan, Site site) {
         this.plan = plan;
         this.site = site;
         degrees = site.degrees();
+        times = new LocalTimes(site.zone());
     }
 
     /** Heading, sentences, the table by the hour, and what it rests on. */
@@ -71,7 +68,7 @@ public final class PlanText {
     }
 
     private String span() {
-        return "the night from " + DAY.format(at(plan.madeEpochS())) + " to " + DAY.format(at(plan.endEpochS()))
+        return "the night from " + times.day(plan.madeEpochS()) + " to " + times.day(plan.endEpochS())
                 + " by the clock of " + site.zone();
     }
 
@@ -159,7 +156,7 @@ public final class PlanText {
     private List<String> airing() {
         List<String> windows = new ArrayList<>();
         for (AiringWindow window : plan.airing()) {
-            windows.add(DAY.format(at(window.fromEpochS())) + " to " + clock(window.toEpochS())
+            windows.add(times.day(window.fromEpochS()) + " to " + clock(window.toEpochS())
                     + String.format(Locale.ROOT, " (up to %.1f g/kg drier)", 1000 * window.drierKgPerKg()));
         }
         return windows.isEmpty()
@@ -195,11 +192,7 @@ public final class PlanText {
                 : List.of("Before dark: " + String.join("; ", todo) + ".");
     }
 
-    private ZonedDateTime at(long epochS) {
-        return Instant.ofEpochSecond(epochS).atZone(site.zone());
-    }
-
     private String clock(long epochS) {
-        return CLOCK.format(at(epochS));
+        return times.clock(epochS);
     }
 }
