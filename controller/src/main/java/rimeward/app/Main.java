@@ -19,6 +19,7 @@ import rimeward.adapter.journal.BadRecord;
             CheckCommand.class,
             SizeCommand.class,
             RunCommand.class,
+            TonightCommand.class,
             RecordCommand.class,
             ReleaseCommand.class,
             UnpublishCommand.class,

@@ -2,14 +2,17 @@ package rimeward.app;
 
 import java.util.List;
 import java.util.Locale;
+import rimeward.core.outlook.PlanPromise;
 import rimeward.record.Lowest;
 import rimeward.record.Night;
+import rimeward.record.PlanScore;
 
 /** The nights as a table for the terminal. */
 final class NightTable {
     private NightTable() {}
 
-    static String of(List<Night> nights, String currency) {
+    /** @param plans what was planned for some of them; a night that was planned has its score below it */
+    static String of(List<Night> nights, List<PlanPromise> plans, String currency) {
         if (nights.isEmpty()) {
             return "No night is recorded yet: the first line comes with the first ten minutes of a trusted clock.\n";
         }
@@ -26,7 +29,12 @@ final class NightTable {
                 "water",
                 "alerts",
                 "machines: kWh/starts"));
-        nights.forEach(night -> out.append(line(night)));
+        for (Night night : nights) {
+            out.append(line(night));
+            plans.stream()
+                    .filter(plan -> plan.evening().equals(night.evening()))
+                    .forEach(plan -> out.append(score(plan, night, currency)));
+        }
         return out.toString();
     }
 
@@ -47,6 +55,11 @@ final class NightTable {
                 night.litresEstimated(),
                 night.alerts(),
                 machines);
+    }
+
+    private static String score(PlanPromise plan, Night night, String currency) {
+        return "            what came less what was planned: "
+                + PlanScore.of(plan, night).inWords(currency) + "\n";
     }
 
     private static String celsius(Lowest lowest) {

@@ -40,7 +40,7 @@ final class RecordCommand implements Runnable {
                     Path settings) {
         String currency =
                 settings == null ? "" : SiteSettings.read(settings).tariff().currency();
-        print(NightTable.of(RecordFile.nights(file), currency));
+        print(NightTable.of(RecordFile.nights(file), RecordFile.plans(file), currency));
         return 0;
     }
 

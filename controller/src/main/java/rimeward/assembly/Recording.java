@@ -11,6 +11,7 @@ import rimeward.adapter.journal.SqliteJournal;
 import rimeward.adapter.journal.Trouble;
 import rimeward.alert.Alert;
 import rimeward.core.Stepped;
+import rimeward.core.outlook.PlanPromise;
 import rimeward.port.Journal;
 import rimeward.port.Keep;
 import rimeward.port.Outbox;
@@ -85,6 +86,13 @@ final class Recording implements Journal, Keep, Outbox, AutoCloseable {
     public void keep(SavedState state) {
         if (journal != null) {
             journal.keep(state);
+        }
+    }
+
+    @Override
+    public void keep(PlanPromise plan) {
+        if (journal != null) {
+            journal.keep(plan);
         }
     }
 

@@ -14,6 +14,7 @@ import rimeward.alert.Alert;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
+import rimeward.core.outlook.NightPlan;
 import rimeward.core.reading.WallTime;
 import rimeward.site.Degrees;
 import rimeward.site.Messaging;
@@ -168,6 +169,12 @@ public final class HomieDevice {
         if (answer.taken() && answer.order() instanceof Order.Acknowledge acknowledge) {
             told.acknowledged = acknowledge.alertId();
         }
+        return line == Line.READY ? news() : List.of();
+    }
+
+    /** The newest plan of the coming night; it is shown until its night is over. */
+    public List<Message> planned(NightPlan plan) {
+        told.plan = plan;
         return line == Line.READY ? news() : List.of();
     }
 

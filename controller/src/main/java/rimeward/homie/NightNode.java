@@ -3,15 +3,19 @@ package rimeward.homie;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import rimeward.core.Outcome;
+import rimeward.core.outlook.NightPlan;
 import rimeward.core.outlook.Outlook;
+import rimeward.core.outlook.PlanText;
 import rimeward.core.reading.WallTime;
 import rimeward.site.Degrees;
 import rimeward.site.Messaging.Command;
 import rimeward.site.Site;
 
-/** The coming night as it is forecast; while nothing is, its sentence says what it waits for. */
+/** The coming night as it is forecast and planned; while nothing is, its sentence says what it waits for. */
 final class NightNode {
     private static final long GRAIN_S = 600; // an end counted in seconds from now wavers with each tick. Own choice
 
@@ -19,7 +23,7 @@ final class NightNode {
 
     static Node of(Site site, Degrees degrees, Set<Command> allowed) {
         List<Node.Leaf> leaves = new ArrayList<>();
-        leaves.add(new Node.Leaf(Property.text("says", "The coming night"), look -> says(look.outcome(), degrees)));
+        leaves.add(new Node.Leaf(Property.text("says", "The coming night"), look -> says(look, site)));
         leaves.add(new Node.Leaf(
                 Property.number("lowest-outside", "Lowest outside temperature expected", degrees.unit()),
                 look -> look.outcome().outlook() instanceof Outlook.Night night
@@ -32,6 +36,7 @@ final class NightNode {
                         : Shown.NOTHING));
         leaves.add(
                 new Node.Leaf(Property.of("ends", "When it is over", Datatype.DATETIME), look -> ends(look.outcome())));
+        leaves.addAll(planned(site));
         if (allowed.contains(Command.PLAN_NOW)) {
             leaves.add(new Node.Leaf(
                     Property.of("plan", "Plan the night now", Datatype.ENUM)
@@ -50,7 +55,44 @@ final class NightNode {
         return new Node("night", "The coming night at " + site.name(), "night", leaves);
     }
 
-    private static Shown says(Outcome outcome, Degrees degrees) {
+    private static List<Node.Leaf> planned(Site site) {
+        return List.of(
+                planned(
+                        Property.number("chance-of-cold", "Chance that the floor cannot be held", "%"),
+                        plan -> Shown.number(100 * plan.chanceCold(), 1, 0)),
+                planned(
+                        Property.text("holds", "Who carries the warm duty"),
+                        plan -> Shown.text(PlanText.holders(plan, site))),
+                planned(
+                        Property.number("energy", "Electricity of all machines expected", "kWh"),
+                        plan -> Shown.number(plan.kWh().value(), 0.1, 1)),
+                planned(
+                        Property.number(
+                                "cost", "What that costs, in " + site.tariff().currency(), ""),
+                        plan -> Shown.number(plan.cost().value(), 0.01, 2)),
+                planned(
+                        Property.number("water", "Water expected in the dryer's tank", "L"),
+                        plan -> Shown.number(plan.litres().value(), 0.1, 1)));
+    }
+
+    private static Node.Leaf planned(Property property, Function<NightPlan, Shown> shown) {
+        return new Node.Leaf(property, look -> plan(look).map(shown).orElse(Shown.NOTHING));
+    }
+
+    /** The plan while its night is not over. */
+    private static Optional<NightPlan> plan(Look look) {
+        WallTime wall = look.outcome().frame().tick().wall();
+        return Optional.ofNullable(look.told().plan)
+                .filter(plan -> wall.trusted() && wall.epochMs() / 1000 < plan.endEpochS());
+    }
+
+    private static Shown says(Look look, Site site) {
+        return plan(look)
+                .<Shown>map(plan -> new Shown.Text("plan " + plan.madeEpochS(), PlanText.brief(plan, site)))
+                .orElseGet(() -> forecast(look.outcome(), site.degrees()));
+    }
+
+    private static Shown forecast(Outcome outcome, Degrees degrees) {
         if (!(outcome.outlook() instanceof Outlook.Night night)) {
             return Shown.text("no forecast: the floor is kept by what the sensors show; a plan waits for one");
         }

@@ -1,5 +1,8 @@
 package rimeward.homie;
 
+import org.jspecify.annotations.Nullable;
+import rimeward.core.outlook.NightPlan;
+
 /** What the tree shows beside decisions. Belongs to the device, and so to its thread. */
 final class Told {
     final String version;
@@ -9,6 +12,9 @@ final class Told {
     String acknowledged = "";
     String forecast = "{}";
     long refused;
+
+    @Nullable
+    NightPlan plan;
 
     /** @param version the program's */
     Told(String version) {

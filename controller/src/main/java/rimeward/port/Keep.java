@@ -1,9 +1,13 @@
 package rimeward.port;
 
+import rimeward.core.outlook.PlanPromise;
 import rimeward.record.SavedState;
 
 /** Where control's own state survives a restart and a power cut. */
 public interface Keep {
     /** Takes the newest state; it must be on the disk soon, whatever becomes of the power. Never blocks and never throws. */
     void keep(SavedState state);
+
+    /** Takes what a plan promises, so that the night can hold it to account; a later one for the same evening replaces it. Never blocks and never throws. */
+    default void keep(PlanPromise plan) {}
 }

@@ -96,6 +96,7 @@ final class AsyncApiTest {
             exchange.outlook = i < 20 ? Outlook.NONE : new Outlook.Night(1, -7.25, 1.5, 30_000 - 5.0 * i);
             exchange.tick(OddSites.frame(site, random, i, true));
         }
+        exchange.send(exchange.device.planned(OddPlans.of(site, 12)));
         OddAlerts.each(site).forEach(alert -> exchange.send(exchange.device.of(1, alert)));
         exchange.send(exchange.device.log(HomieDevice.Level.INFO, "a line"));
         exchange.send(exchange.device.atStop());

@@ -39,6 +39,7 @@ final class ConformanceTest {
             Frame frame = OddSites.frame(site, random, i, seed % 2 == 0);
             exchange.tick(frame);
             if (i == 10) {
+                exchange.send(exchange.device.planned(OddPlans.of(site, 12)));
                 exchange.send(exchange.device.of(7, alert(site, Alert.Change.RAISED, frame)));
             }
             exchange.send(exchange.device.log(HomieDevice.Level.WARN, "a line"));

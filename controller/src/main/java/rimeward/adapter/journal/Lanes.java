@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import rimeward.alert.Alert;
+import rimeward.core.outlook.PlanPromise;
 import rimeward.port.Outbox;
 import rimeward.record.FrameRow;
 import rimeward.record.Night;
@@ -33,6 +34,7 @@ final class Lanes {
             List<Mark> marks,
             List<Ask> asks,
             Optional<String> state,
+            Optional<PlanPromise> plan,
             List<History> history,
             long dropped,
             boolean last) {}
@@ -49,6 +51,7 @@ final class Lanes {
     private List<Mark> marks = new ArrayList<>();
     private List<Ask> asks = new ArrayList<>();
     private @Nullable String state;
+    private @Nullable PlanPromise plan;
     private long dropped;
     private boolean flush;
     private boolean closed;
@@ -80,6 +83,12 @@ final class Lanes {
 
     synchronized void keep(String newest) {
         state = newest;
+        handed++;
+        notifyAll();
+    }
+
+    synchronized void keep(PlanPromise newest) {
+        plan = newest;
         handed++;
         notifyAll();
     }
@@ -126,7 +135,7 @@ final class Lanes {
     }
 
     private boolean isUrgent() {
-        return !alerts.isEmpty() || !marks.isEmpty() || !asks.isEmpty() || state != null;
+        return !alerts.isEmpty() || !marks.isEmpty() || !asks.isEmpty() || state != null || plan != null;
     }
 
     /** Waits for work: anything urgent, or history whose time has come. */
@@ -138,11 +147,13 @@ final class Lanes {
         if (!batch.isEmpty()) {
             history.clear();
         }
-        Work work = new Work(alerts, marks, asks, Optional.ofNullable(state), batch, dropped, closed);
+        Work work = new Work(
+                alerts, marks, asks, Optional.ofNullable(state), Optional.ofNullable(plan), batch, dropped, closed);
         alerts = new ArrayList<>();
         marks = new ArrayList<>();
         asks = new ArrayList<>();
         state = null;
+        plan = null;
         dropped = 0;
         flush = false;
         inHand = handed;

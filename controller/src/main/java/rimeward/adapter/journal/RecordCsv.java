@@ -120,7 +120,7 @@ public final class RecordCsv {
             }
         } catch (IOException e) {
             throw new BadRecord(
-                    from, "cannot be read: " + e, "name the folder that the export wrote, all six tables in it");
+                    from, "cannot be read: " + e, "name the folder that the export wrote, every table in it");
         }
     }
 

@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Optional;
 import rimeward.alert.Alert;
+import rimeward.core.outlook.PlanPromise;
 import rimeward.record.FrameRow;
 import rimeward.record.Night;
 
@@ -21,6 +23,21 @@ public final class RecordFile {
     /** All kept frames, in the order they were taken. */
     public static List<FrameRow> frames(Path file) {
         return read(file, RecordReader::frames);
+    }
+
+    /** The frames kept since a time of day, ms since 1970 UTC, in the order they were taken. */
+    public static List<FrameRow> framesSince(Path file, long epochMs) {
+        return read(file, connection -> RecordReader.framesSince(connection, epochMs));
+    }
+
+    /** The newest control state, as text for {@code SavedState.parse}; empty in a record without one. */
+    public static Optional<String> state(Path file) {
+        return read(file, Database::newestState);
+    }
+
+    /** What each night's plan promised, the oldest first: one a night, made last before dark. */
+    public static List<PlanPromise> plans(Path file) {
+        return read(file, RecordReader::plans);
     }
 
     /** All alerts, in the order they were raised and cleared. */

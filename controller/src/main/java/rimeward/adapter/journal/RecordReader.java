@@ -14,6 +14,7 @@ import rimeward.alert.AlertKind;
 import rimeward.core.guard.Holder;
 import rimeward.core.judgement.Trust;
 import rimeward.core.judgement.Verdict;
+import rimeward.core.outlook.PlanPromise;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Senses;
 import rimeward.core.reading.Signal;
@@ -42,6 +43,15 @@ final class RecordReader {
 
     static List<FrameRow> frames(Connection connection) throws SQLException {
         return all(connection, "SELECT * FROM frame ORDER BY id", RecordReader::frame);
+    }
+
+    static List<FrameRow> framesSince(Connection connection, long epochMs) throws SQLException {
+        return all(connection, "SELECT * FROM frame WHERE at_ms >= " + epochMs + " ORDER BY id", RecordReader::frame);
+    }
+
+    static List<PlanPromise> plans(Connection connection) throws SQLException {
+        return all(
+                connection, "SELECT text FROM plan ORDER BY evening", row -> PlanPromise.parse(row.getString("text")));
     }
 
     static List<Alert> alerts(Connection connection) throws SQLException {

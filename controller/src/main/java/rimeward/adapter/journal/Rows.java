@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rimeward.alert.Alert;
+import rimeward.core.outlook.PlanPromise;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Tick;
 import rimeward.record.FrameRow;
@@ -93,6 +94,10 @@ final class Rows {
 
     static void state(Connection connection, String text) throws SQLException {
         insert(connection, "state (id, text)", 1, text);
+    }
+
+    static void plan(Connection connection, PlanPromise plan) throws SQLException {
+        insert(connection, "plan (evening, text)", plan.evening().toString(), plan.toText());
     }
 
     private static @Nullable Double celsius(Lowest lowest) {

@@ -12,6 +12,7 @@ import org.slf4j.LoggerFactory;
 import rimeward.alert.Alert;
 import rimeward.core.Outcome;
 import rimeward.core.Stepped;
+import rimeward.core.outlook.PlanPromise;
 import rimeward.port.Courier;
 import rimeward.port.Journal;
 import rimeward.port.Keep;
@@ -113,6 +114,11 @@ public final class SqliteJournal implements Journal, Keep, Outbox, AutoCloseable
     @Override
     public void keep(SavedState state) {
         lanes.keep(state.toText());
+    }
+
+    @Override
+    public void keep(PlanPromise plan) {
+        lanes.keep(plan);
     }
 
     @Override

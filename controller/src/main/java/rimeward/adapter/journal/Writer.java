@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rimeward.alert.Alert;
+import rimeward.core.outlook.PlanPromise;
 import rimeward.port.Courier;
 import rimeward.port.Outbox;
 import rimeward.record.Night;
@@ -37,6 +38,7 @@ final class Writer {
     private @Nullable Connection connection;
     private @Nullable String unsavedState;
     private @Nullable String newestState;
+    private @Nullable PlanPromise unsavedPlan;
     private boolean refused;
     private boolean thinned;
     private long trimmedMs;
@@ -87,6 +89,7 @@ final class Writer {
         outgoing.take(fresh);
         outgoing.mark(work.marks());
         work.state().ifPresent(text -> unsavedState = text);
+        work.plan().ifPresent(plan -> unsavedPlan = plan);
         if (history.size() + work.history().size() <= limits.waitingRows()) {
             history.addAll(work.history());
             tellThinning(work.dropped());
@@ -119,7 +122,8 @@ final class Writer {
 
     private void writeUrgent(Connection open) throws SQLException {
         String state = unsavedState;
-        if (outgoing.isWritten() && state == null) {
+        PlanPromise plan = unsavedPlan;
+        if (outgoing.isWritten() && state == null && plan == null) {
             return;
         }
         inTransaction(open, () -> {
@@ -127,10 +131,14 @@ final class Writer {
             if (state != null) {
                 Rows.state(open, state);
             }
+            if (plan != null) {
+                Rows.plan(open, plan);
+            }
         });
         outgoing.committed();
         newestState = state == null ? newestState : state;
         unsavedState = null;
+        unsavedPlan = null;
     }
 
     private void writeHistory(Connection open) throws SQLException {
