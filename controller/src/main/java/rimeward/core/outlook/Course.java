@@ -26,6 +26,25 @@ public record Course(Basis basis, List<Step> steps) {
      */
     public record Step(long epochS, double airC, double spreadK, double dewPointC) {}
 
+    /** For so long an hour's error still tells of a later one's: their correlation falls by e over it, s. Own choice. */
+    public static final double ERROR_MEMORY_S = 21_600;
+
+    /** The lowest temperature of all of it. */
+    public Lowest lowest() {
+        return Lowest.of(steps);
+    }
+
+    /**
+     * The lowest temperature between two times, ends included.
+     *
+     * @throws IllegalArgumentException if no step lies between them
+     */
+    public Lowest lowest(long fromEpochS, long untilEpochS) {
+        return Lowest.of(steps.stream()
+                .filter(step -> step.epochS() >= fromEpochS && step.epochS() <= untilEpochS)
+                .toList());
+    }
+
     /** What a course rests on; {@link #inWords()} is for people. */
     public sealed interface Basis {
         String inWords();
@@ -51,11 +70,11 @@ public record Course(Basis basis, List<Step> steps) {
             }
         }
 
-        /** Neither a forecast nor enough nights. */
+        /** Neither a forecast nor an evening with enough nights before it: the next day is taken to be like the last ones. */
         record Guess() implements Basis {
             @Override
             public String inWords() {
-                return "a guess: there is no forecast, and not enough nights were seen yet";
+                return "a guess from the last days: there is no forecast, and this night cannot be told from its evening yet";
             }
         }
     }

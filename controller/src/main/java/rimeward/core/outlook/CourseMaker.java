@@ -1,0 +1,86 @@
+package rimeward.core.outlook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rimeward.core.outlook.Course.Step;
+import rimeward.core.outlook.OutsideAir.Seen;
+
+/**
+ * The next day outside, from the best there is: a forecast corrected by what it missed here, else the evening by the nights before (FAO
+ * 2005), else a day like the last ones. What the sensor shows now counts at first, and ever less later.
+ */
+public record CourseMaker(SunTimes sun) {
+    private static final long STEP_S = 900;
+    private static final long DAY_S = 86_400;
+
+    /** What the own sensor may be off now, K. Own choice. */
+    private static final double SENSOR_K = 0.3;
+
+    /**
+     * From now on, in quarters of an hour; for a day, or as far as the forecast goes. Empty where nothing at all is known.
+     *
+     * @param now what the own sensor shows
+     * @param forecast fresh enough to be used
+     * @param errors what its source missed here before
+     * @param diary the own nights
+     */
+    public Optional<Course> from(
+            long nowEpochS, OutsideAir now, Optional<Forecast> forecast, ForecastErrors errors, NightDiary diary) {
+        return forecast.flatMap(said -> ForecastBase.of(nowEpochS, said, errors, sun))
+                .or(() -> ownBase(nowEpochS, now, diary))
+                .map(base -> new Course(base.basis(), steps(nowEpochS, now, base)));
+    }
+
+    private Optional<Base> ownBase(long nowEpochS, OutsideAir now, NightDiary diary) {
+        return GuessBase.of(nowEpochS, now, diary.nights(), sun)
+                .map(guess -> LocalBase.of(nowEpochS, diary.evening(nowEpochS, sun), diary.nights(), guess, sun)
+                        .orElse(guess));
+    }
+
+    private static List<Step> steps(long nowEpochS, OutsideAir now, Base base) {
+        long endS = StrictMath.min(nowEpochS + DAY_S, base.endsEpochS());
+        List<Step> dry = new ArrayList<>();
+        for (long t = nowEpochS; t <= endS; t += STEP_S) {
+            dry.add(new Step(t, base.airC(t), base.spreadK(t), 0));
+        }
+        List<Step> seen = now instanceof Seen air
+                ? dry.stream().map(step -> blended(step, dry.get(0), air)).toList()
+                : dry;
+        double lowestC = seen.stream().mapToDouble(Step::airC).min().orElseThrow();
+        return seen.stream()
+                .map(step -> damp(step, now, base, nowEpochS, lowestC))
+                .toList();
+    }
+
+    /** An error that fades like those of {@link Course#ERROR_MEMORY_S}, of which the first is known. */
+    private static Step blended(Step step, Step first, Seen air) {
+        double keep = keep(first.epochS(), step.epochS());
+        double variance = (1 - keep * keep) * step.spreadK() * step.spreadK() + keep * keep * SENSOR_K * SENSOR_K;
+        return new Step(
+                step.epochS(),
+                step.airC() + keep * (air.airC() - first.airC()),
+                StrictMath.sqrt(variance),
+                step.dewPointC());
+    }
+
+    /**
+     * With a dew point: said, and corrected like the air; else as it is seen now; else as low as the air gets (FAO-56, ch. 3: the night's
+     * lowest is near the dew point).
+     */
+    private static Step damp(Step step, OutsideAir now, Base base, long nowEpochS, double lowestC) {
+        OptionalDouble seenC = now instanceof Seen air ? air.dewPointC() : OptionalDouble.empty();
+        OptionalDouble saidC = base.dewPointC(step.epochS());
+        double dewC = saidC.orElse(seenC.orElse(lowestC));
+        OptionalDouble saidNowC = base.dewPointC(nowEpochS);
+        if (seenC.isPresent() && saidC.isPresent() && saidNowC.isPresent()) {
+            dewC += keep(nowEpochS, step.epochS()) * (seenC.getAsDouble() - saidNowC.getAsDouble());
+        }
+        return new Step(step.epochS(), step.airC(), step.spreadK(), StrictMath.min(dewC, step.airC()));
+    }
+
+    private static double keep(long fromEpochS, long epochS) {
+        return StrictMath.exp((fromEpochS - epochS) / Course.ERROR_MEMORY_S);
+    }
+}
