@@ -12,6 +12,12 @@ interface Base {
     /** Standard deviation of that, K. */
     double spreadK(long epochS);
 
+    /** The same when it is known how far the air is off at another, earlier time. */
+    double spreadK(long epochS, long seenEpochS);
+
+    /** How much of what the air is off at that earlier time stays until then, 0 to 1. */
+    double keep(long epochS, long seenEpochS);
+
     /** °C, where it says something of it. */
     OptionalDouble dewPointC(long epochS);
 

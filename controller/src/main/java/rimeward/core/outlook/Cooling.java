@@ -7,7 +7,12 @@ package rimeward.core.outlook;
 public record Cooling(long fromEpochS, double fromC, long sunriseEpochS, double lowestC) {
     /** Temperature at a time from the evening to sunrise, °C; beyond them that of the nearer end. */
     public double airC(long epochS) {
+        return fromC + (lowestC - fromC) * StrictMath.sqrt(share(epochS));
+    }
+
+    /** Share of the time from the evening to sunrise that is over, 0 to 1. */
+    double share(long epochS) {
         double share = (double) (epochS - fromEpochS) / (sunriseEpochS - fromEpochS);
-        return fromC + (lowestC - fromC) * StrictMath.sqrt(StrictMath.max(0, StrictMath.min(1, share)));
+        return StrictMath.max(0, StrictMath.min(1, share));
     }
 }

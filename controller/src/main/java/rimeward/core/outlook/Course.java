@@ -26,12 +26,9 @@ public record Course(Basis basis, List<Step> steps) {
      */
     public record Step(long epochS, double airC, double spreadK, double dewPointC) {}
 
-    /** For so long an hour's error still tells of a later one's: their correlation falls by e over it, s. Own choice. */
-    public static final double ERROR_MEMORY_S = 21_600;
-
     /** The lowest temperature of all of it. */
     public Lowest lowest() {
-        return Lowest.of(steps);
+        return Lowest.of(steps, basis.errorMemoryS());
     }
 
     /**
@@ -40,14 +37,21 @@ public record Course(Basis basis, List<Step> steps) {
      * @throws IllegalArgumentException if no step lies between them
      */
     public Lowest lowest(long fromEpochS, long untilEpochS) {
-        return Lowest.of(steps.stream()
+        List<Step> between = steps.stream()
                 .filter(step -> step.epochS() >= fromEpochS && step.epochS() <= untilEpochS)
-                .toList());
+                .toList();
+        return Lowest.of(between, basis.errorMemoryS());
     }
 
     /** What a course rests on; {@link #inWords()} is for people. */
     public sealed interface Basis {
+        /** As good as for ever, s. */
+        double LONG_S = 8_640_000;
+
         String inWords();
+
+        /** Over this time the correlation of one moment's error with a later one's falls by e, s. */
+        double errorMemoryS();
 
         /**
          * A forecast, corrected by what it missed here before.
@@ -55,6 +59,14 @@ public record Course(Basis basis, List<Step> steps) {
          * @param nights that the correction was learned from; 0 where it is not corrected yet
          */
         record Forecasted(String source, long issuedEpochS, int nights) implements Basis {
+            /** Own choice. */
+            static final double MEMORY_S = 21_600;
+
+            @Override
+            public double errorMemoryS() {
+                return MEMORY_S;
+            }
+
             @Override
             public String inWords() {
                 return "the forecast of " + source
@@ -64,6 +76,12 @@ public record Course(Basis basis, List<Step> steps) {
 
         /** No forecast: predicted from the evening's air and dew point, by the nights before (FAO 2005). */
         record Local(int nights) implements Basis {
+            /** One error all night: it is the night's lowest that was predicted, and not each hour. */
+            @Override
+            public double errorMemoryS() {
+                return LONG_S;
+            }
+
             @Override
             public String inWords() {
                 return "this evening's air and dew point, by " + nights + " nights here";
@@ -72,6 +90,12 @@ public record Course(Basis basis, List<Step> steps) {
 
         /** Neither a forecast nor an evening with enough nights before it: the next day is taken to be like the last ones. */
         record Guess() implements Basis {
+            /** One error all night: it is the night's lowest that was predicted, and not each hour. */
+            @Override
+            public double errorMemoryS() {
+                return LONG_S;
+            }
+
             @Override
             public String inWords() {
                 return "a guess from the last days: there is no forecast, and this night cannot be told from its evening yet";

@@ -41,28 +41,24 @@ public record CourseMaker(SunTimes sun) {
 
     private static List<Step> steps(long nowEpochS, OutsideAir now, Base base) {
         long endS = StrictMath.min(nowEpochS + DAY_S, base.endsEpochS());
-        List<Step> dry = new ArrayList<>();
+        List<Step> steps = new ArrayList<>();
         for (long t = nowEpochS; t <= endS; t += STEP_S) {
-            dry.add(new Step(t, base.airC(t), base.spreadK(t), 0));
+            steps.add(now instanceof Seen seen ? from(base, t, nowEpochS, seen.airC()) : plain(base, t));
         }
-        List<Step> seen = now instanceof Seen air
-                ? dry.stream().map(step -> blended(step, dry.get(0), air)).toList()
-                : dry;
-        double lowestC = seen.stream().mapToDouble(Step::airC).min().orElseThrow();
-        return seen.stream()
+        double lowestC = steps.stream().mapToDouble(Step::airC).min().orElseThrow();
+        return steps.stream()
                 .map(step -> damp(step, now, base, nowEpochS, lowestC))
                 .toList();
     }
 
-    /** An error that fades like those of {@link Course#ERROR_MEMORY_S}, of which the first is known. */
-    private static Step blended(Step step, Step first, Seen air) {
-        double keep = keep(first.epochS(), step.epochS());
-        double variance = (1 - keep * keep) * step.spreadK() * step.spreadK() + keep * keep * SENSOR_K * SENSOR_K;
-        return new Step(
-                step.epochS(),
-                step.airC() + keep * (air.airC() - first.airC()),
-                StrictMath.sqrt(variance),
-                step.dewPointC());
+    private static Step plain(Base base, long t) {
+        return new Step(t, base.airC(t), base.spreadK(t), 0);
+    }
+
+    private static Step from(Base base, long t, long nowEpochS, double seenC) {
+        double keep = base.keep(t, nowEpochS);
+        double airC = base.airC(t) + keep * (seenC - base.airC(nowEpochS));
+        return new Step(t, airC, StrictMath.hypot(base.spreadK(t, nowEpochS), keep * SENSOR_K), 0);
     }
 
     /**
@@ -75,12 +71,8 @@ public record CourseMaker(SunTimes sun) {
         double dewC = saidC.orElse(seenC.orElse(lowestC));
         OptionalDouble saidNowC = base.dewPointC(nowEpochS);
         if (seenC.isPresent() && saidC.isPresent() && saidNowC.isPresent()) {
-            dewC += keep(nowEpochS, step.epochS()) * (seenC.getAsDouble() - saidNowC.getAsDouble());
+            dewC += base.keep(step.epochS(), nowEpochS) * (seenC.getAsDouble() - saidNowC.getAsDouble());
         }
         return new Step(step.epochS(), step.airC(), step.spreadK(), StrictMath.min(dewC, step.airC()));
-    }
-
-    private static double keep(long fromEpochS, long epochS) {
-        return StrictMath.exp((fromEpochS - epochS) / Course.ERROR_MEMORY_S);
     }
 }

@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 
 /** A forecast, corrected by what it missed here before. */
 record ForecastBase(Forecast forecast, ForecastLine line, ForecastErrors errors, SunTimes sun) implements Base {
+    private static final Fading ERROR = new Fading(Course.Basis.Forecasted.MEMORY_S);
+
     /** Empty where the forecast does not speak of all the time from now to the next noon: it would hide the night. */
     static Optional<Base> of(long nowEpochS, Forecast forecast, ForecastErrors errors, SunTimes sun) {
         ForecastLine line = new ForecastLine(forecast);
@@ -34,6 +36,16 @@ record ForecastBase(Forecast forecast, ForecastLine line, ForecastErrors errors,
     @Override
     public double spreadK(long epochS) {
         return expected(epochS).spreadK();
+    }
+
+    @Override
+    public double spreadK(long epochS, long seenEpochS) {
+        return ERROR.leftK(spreadK(epochS), epochS, seenEpochS);
+    }
+
+    @Override
+    public double keep(long epochS, long seenEpochS) {
+        return ERROR.keep(epochS, seenEpochS);
     }
 
     @Override

@@ -17,6 +17,9 @@ record GuessBase(DayWave wave, double spreadK) implements Base {
     /** From the coldest to the warmest hour where no day was seen yet, K. Own choice. */
     private static final double USUAL_SWING_K = 6;
 
+    /** A cold spell lasts days. Own choice. */
+    private static final Fading ERROR = new Fading(86_400);
+
     /** Empty where neither a night nor the air now was seen. */
     static Optional<GuessBase> of(long nowEpochS, OutsideAir now, List<KnownNight> nights, SunTimes sun) {
         if (!nights.isEmpty()) {
@@ -72,6 +75,16 @@ record GuessBase(DayWave wave, double spreadK) implements Base {
     @Override
     public double spreadK(long epochS) {
         return spreadK;
+    }
+
+    @Override
+    public double spreadK(long epochS, long seenEpochS) {
+        return ERROR.leftK(spreadK, epochS, seenEpochS);
+    }
+
+    @Override
+    public double keep(long epochS, long seenEpochS) {
+        return ERROR.keep(epochS, seenEpochS);
     }
 
     @Override

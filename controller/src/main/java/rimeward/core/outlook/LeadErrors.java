@@ -8,8 +8,10 @@ package rimeward.core.outlook;
  * @param spreadK standard deviation of one hour's error about that, K
  */
 record LeadErrors(int nights, double biasK, double spreadK) {
-    /** The prior, no bias and the usual spread, counts like so many nights. Own choice. */
-    private static final double PRIOR_NIGHTS = 4;
+    /** The usual spread counts like so many nights, and the bias of none like so many: hollows are common. Own choices. */
+    private static final double PRIOR_SPREAD_NIGHTS = 4;
+
+    private static final double PRIOR_BIAS_NIGHTS = 2;
 
     /** So many nights are remembered; older ones fade. Own choice: a month and a half is a season. */
     private static final double MEMORY_NIGHTS = 45;
@@ -30,24 +32,30 @@ record LeadErrors(int nights, double biasK, double spreadK) {
     /** After one more night. A sensor that lied all night, by however much, moves the bias by two spreads' share at most. */
     LeadErrors after(double[] errorsK) {
         double sumK = 0;
-        double squares = 0;
         for (double errorK : errorsK) {
-            double offK = errorK - biasK;
-            sumK += offK;
-            double countedK = bounded(offK, MOST_HOUR_SPREADS * spreadK);
-            squares += countedK * countedK;
+            sumK += errorK - biasK;
         }
         double meanK = bounded(sumK / errorsK.length, MOST_BIAS_SPREADS * spreadK);
-        double pace = 1 / (PRIOR_NIGHTS + 1 + StrictMath.min(nights, MEMORY_NIGHTS - PRIOR_NIGHTS));
-        double variance = spreadK * spreadK + pace * (squares / errorsK.length - spreadK * spreadK);
-        return new LeadErrors(
-                nights + 1, biasK + pace * meanK, StrictMath.max(LEAST_SPREAD_K, StrictMath.sqrt(variance)));
+        double learnedK = meanK / (1 + known(PRIOR_BIAS_NIGHTS));
+        double squares = 0;
+        for (double errorK :
+                errorsK) { // about the bias before and after (Welford), so that learning it is not taken for spread
+            squares += bounded(errorK - biasK, MOST_HOUR_SPREADS * spreadK)
+                    * bounded(errorK - biasK - learnedK, MOST_HOUR_SPREADS * spreadK);
+        }
+        double was = spreadK * spreadK;
+        double variance = was + (squares / errorsK.length - was) / (1 + known(PRIOR_SPREAD_NIGHTS));
+        double least = LEAST_SPREAD_K * LEAST_SPREAD_K;
+        return new LeadErrors(nights + 1, biasK + learnedK, StrictMath.sqrt(StrictMath.max(least, variance)));
     }
 
     /** The spread, with how little the bias is known yet, K. */
     double predictiveSpreadK() {
-        double known = PRIOR_NIGHTS + StrictMath.min(nights, MEMORY_NIGHTS - PRIOR_NIGHTS);
-        return spreadK * StrictMath.sqrt(1 + 1 / known);
+        return spreadK * StrictMath.sqrt(1 + 1 / known(PRIOR_BIAS_NIGHTS));
+    }
+
+    private double known(double priorNights) {
+        return StrictMath.min(MEMORY_NIGHTS, priorNights + nights);
     }
 
     private static double bounded(double value, double most) {

@@ -40,6 +40,19 @@ record LocalBase(NightMinimum minimum, Cooling cooling, GuessBase then) implemen
         return isTonight(epochS) ? minimum.spreadK() : StrictMath.max(minimum.spreadK(), then.spreadK());
     }
 
+    /** Tonight the air strays from the curve like a random walk, of which the part until now is known. Own choice. */
+    @Override
+    public double spreadK(long epochS, long seenEpochS) {
+        return isTonight(epochS)
+                ? minimum.spreadK() * StrictMath.sqrt(cooling.share(epochS) - cooling.share(seenEpochS))
+                : StrictMath.max(minimum.spreadK(), then.spreadK(epochS, cooling.sunriseEpochS()));
+    }
+
+    @Override
+    public double keep(long epochS, long seenEpochS) {
+        return isTonight(epochS) ? 1 : then.keep(epochS, cooling.sunriseEpochS());
+    }
+
     private boolean isTonight(long epochS) {
         return epochS <= cooling.sunriseEpochS();
     }

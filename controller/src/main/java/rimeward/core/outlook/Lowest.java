@@ -15,7 +15,8 @@ import rimeward.core.outlook.Course.Step;
 public record Lowest(double airC, double spreadK, long epochS) {
     private static final double NEARLY_SURE_K = 1e-6;
 
-    static Lowest of(List<Step> steps) {
+    /** Errors of which the correlation falls by e over this time, s. */
+    static Lowest of(List<Step> steps, double errorMemoryS) {
         if (steps.isEmpty()) {
             throw new IllegalArgumentException("the course has no step in the time asked for");
         }
@@ -25,7 +26,7 @@ public record Lowest(double airC, double spreadK, long epochS) {
         double alike = 1; // correlation of the lowest so far with the step that was looked at last
         for (int i = 1; i < steps.size(); i++) {
             Step step = steps.get(i);
-            double keep = StrictMath.exp((steps.get(i - 1).epochS() - step.epochS()) / Course.ERROR_MEMORY_S);
+            double keep = StrictMath.exp((steps.get(i - 1).epochS() - step.epochS()) / errorMemoryS);
             double together = alike * keep;
             long when = step.airC() < coldestC ? step.epochS() : lowest.epochS;
             coldestC = StrictMath.min(coldestC, step.airC());

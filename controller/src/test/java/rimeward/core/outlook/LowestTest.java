@@ -10,6 +10,8 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class LowestTest {
+    private static final Course.Basis BASIS = new Course.Basis.Forecasted("test", 0, 0);
+    private static final double MEMORY_S = BASIS.errorMemoryS();
     private static final int TRIES = 20_000;
 
     /** A night that cools by 6 K over 14 hours and warms again, its spread growing. */
@@ -20,13 +22,13 @@ class LowestTest {
             double airC = hour <= 14 ? 2 - 6 * Math.sqrt(hour / 14) : -4 + (hour - 14);
             steps.add(new Course.Step(quarter * 900L, airC, spreadK * Math.min(1, 0.3 + hour / 10), -5));
         }
-        return new Course(new Course.Basis.Guess(), steps);
+        return new Course(BASIS, steps);
     }
 
     /** The same by drawing many courses whose errors are as alike as is assumed. */
     private static double[] drawn(Course course) {
         Random random = new Random(1);
-        double keep = Math.exp(-900 / Course.ERROR_MEMORY_S);
+        double keep = Math.exp(-900 / MEMORY_S);
         double sum = 0;
         double squares = 0;
         for (int i = 0; i < TRIES; i++) {
@@ -53,6 +55,13 @@ class LowestTest {
             assertThat(lowest.spreadK()).as("spread %.1f", spreadK).isCloseTo(drawn[1], within(0.1 * spreadK));
             assertThat(lowest.epochS()).isEqualTo(14 * 3600);
         }
+    }
+
+    @Test
+    void whereTheLowestItselfWasPredictedItIsNotLoweredAgain() {
+        Lowest lowest = new Course(new Course.Basis.Local(12), night(1).steps()).lowest();
+        assertThat(lowest.airC()).isCloseTo(-4, within(0.15));
+        assertThat(lowest.spreadK()).isCloseTo(1, within(0.1));
     }
 
     @Test

@@ -51,8 +51,8 @@ class NightMinimumTest {
     @Test
     void manyNightsGiveTheLawAndItsSpread() {
         NightMinimum lowest =
-                NightMinimum.after(evening(3, 1), nights(2000, new Random(3))).orElseThrow();
-        assertThat(lowest.airC()).isCloseTo(0.6 * 3 + 0.3 * 1 - 3, within(0.15));
+                NightMinimum.after(evening(3, 0), nights(2000, new Random(3))).orElseThrow();
+        assertThat(lowest.airC()).isCloseTo(0.6 * 3 - 3, within(0.15));
         assertThat(lowest.spreadK()).isCloseTo(NOISE_K, within(0.1));
     }
 
