@@ -61,13 +61,19 @@ final class ForecastErrorLuck {
         return bustK[night] * part * (late ? 0.5 : 1);
     }
 
+    /** Mean 0, standard deviation 1, remembered over half a day and smooth over three hours, as forecasts are. */
     private static double[] walk(Random random, int hours) {
         double keep = StrictMath.exp(-1 / MEMORY_H);
-        double[] walk = new double[hours];
+        double[] rough = new double[hours + 2];
         double value = random.nextGaussian();
-        for (int i = 0; i < hours; i++) {
-            walk[i] = value;
+        for (int i = 0; i < rough.length; i++) {
+            rough[i] = value;
             value = keep * value + Math.sqrt(1 - keep * keep) * random.nextGaussian();
+        }
+        double spread = Math.sqrt((3 + 4 * keep + 2 * keep * keep) / 9);
+        double[] walk = new double[hours];
+        for (int i = 0; i < hours; i++) {
+            walk[i] = (rough[i] + rough[i + 1] + rough[i + 2]) / 3 / spread;
         }
         return walk;
     }

@@ -33,6 +33,7 @@ final class HollowWinter {
     private static final int FORECAST_H = 60;
     private static final int ISSUED_EVERY_S = 6 * HOUR_S;
     private static final int ARRIVES_AFTER_S = 2 * HOUR_S;
+    private static final int SMOOTH_STEPS = 9;
     private static final double LYING_NIGHTS = 0.005;
     private static final double LIE_K = 6;
 
@@ -44,6 +45,7 @@ final class HollowWinter {
     private final double hollowK;
     private final double offsetK;
     private final boolean[] lies;
+    private final double[] airC;
     private final ForecastErrorLuck luck;
     private final long seed;
 
@@ -64,6 +66,12 @@ final class HollowWinter {
             lies[i] = random.nextDouble() < LYING_NIGHTS;
         }
         luck = new ForecastErrorLuck(START_S, nights + 4, random);
+        airC = new double[weather.samples()];
+        for (int i = 0; i < airC.length; i++) {
+            long t = START_S + (long) i * STEP_S;
+            cursor.moveTo(t);
+            airC[i] = hollowC(cursor, t);
+        }
         capabilityC = quantileC(0.03 + 0.22 * random.nextDouble());
         knownCapabilityC = new Figure(capabilityC + CAPABILITY_ERROR_K * random.nextGaussian(), CAPABILITY_ERROR_K);
     }
@@ -90,16 +98,19 @@ final class HollowWinter {
         return lowestC;
     }
 
-    /** Outside the tunnel, truly, °C. */
+    /** Outside the tunnel, truly, at a whole step, °C. */
     double airC(long epochS) {
-        cursor.moveTo(epochS);
-        double calm = 1 / (1 + cursor.windMPerS() / 2);
-        return cursor.outsideAirC() - hollowK * 2 * calm * (1 - cursor.cloudFraction()) * SUN.darkness(epochS);
+        return airC[(int) ((epochS - START_S) / STEP_S)];
+    }
+
+    private double hollowC(WeatherCursor at, long epochS) {
+        double calm = 1 / (1 + at.windMPerS() / 2);
+        return at.outsideAirC() - hollowK * 2 * calm * (1 - at.cloudFraction()) * SUN.darkness(epochS);
     }
 
     private double dewC(long epochS) {
-        double airC = airC(epochS);
-        return Math.min(airC, MoistAir.dewPointC(cursor.vapourPa()));
+        cursor.moveTo(epochS);
+        return Math.min(airC(epochS), MoistAir.dewPointC(cursor.vapourPa()));
     }
 
     /** What the tunnel's sensor shows. */
@@ -107,6 +118,17 @@ final class HollowWinter {
         boolean lying = lies[(int) ((epochS - START_S) / DAY_S)];
         double airC = airC(epochS) + offsetK + (lying ? LIE_K : 0);
         return new OutsideAir.Seen(epochS, airC, OptionalDouble.of(Math.min(airC, dewC(epochS))));
+    }
+
+    /** Three hours' mean at the station: forecasts know nothing of puffs of air. */
+    private double smoothC(long epochS) {
+        double sumC = 0;
+        for (int i = -SMOOTH_STEPS; i <= SMOOTH_STEPS; i++) {
+            long t = epochS + (long) i * STEP_S;
+            cursor.moveTo(Math.max(START_S, Math.min(weather.endEpochS(), t)));
+            sumC += cursor.outsideAirC();
+        }
+        return sumC / (2 * SMOOTH_STEPS + 1);
     }
 
     /** The newest forecast that had arrived by then. */
@@ -119,11 +141,11 @@ final class HollowWinter {
             if (hour > 0 && t <= points.get(hour - 1).epochS()) {
                 break;
             }
+            double saidC = smoothC(t) + errorK[hour];
             cursor.moveTo(t);
-            double airC = cursor.outsideAirC() + errorK[hour];
-            double dewC = Math.min(airC, MoistAir.dewPointC(cursor.vapourPa()) + 0.7 * errorK[hour]);
+            double dewC = Math.min(saidC, MoistAir.dewPointC(cursor.vapourPa()) + 0.7 * errorK[hour]);
             points.add(new Forecast.Point(
-                    t, airC, OptionalDouble.of(dewC), OptionalDouble.empty(), OptionalDouble.empty()));
+                    t, saidC, OptionalDouble.of(dewC), OptionalDouble.empty(), OptionalDouble.empty()));
         }
         return new Forecast("made", issuedS, points);
     }

@@ -59,12 +59,10 @@ public record Course(Basis basis, List<Step> steps) {
          * @param nights that the correction was learned from; 0 where it is not corrected yet
          */
         record Forecasted(String source, long issuedEpochS, int nights) implements Basis {
-            /** Own choice. */
-            static final double MEMORY_S = 21_600;
-
+            /** A day, so a night's hours err nearly alike. Own choice. */
             @Override
             public double errorMemoryS() {
-                return MEMORY_S;
+                return 86_400;
             }
 
             @Override

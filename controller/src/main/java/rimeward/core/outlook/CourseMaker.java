@@ -41,9 +41,10 @@ public record CourseMaker(SunTimes sun) {
 
     private static List<Step> steps(long nowEpochS, OutsideAir now, Base base) {
         long endS = StrictMath.min(nowEpochS + DAY_S, base.endsEpochS());
+        double offK = now instanceof Seen seen ? seen.airC() - base.airC(nowEpochS) : 0;
         List<Step> steps = new ArrayList<>();
         for (long t = nowEpochS; t <= endS; t += STEP_S) {
-            steps.add(now instanceof Seen seen ? from(base, t, nowEpochS, seen.airC()) : plain(base, t));
+            steps.add(now instanceof Seen ? from(base, t, nowEpochS, offK) : plain(base, t));
         }
         double lowestC = steps.stream().mapToDouble(Step::airC).min().orElseThrow();
         return steps.stream()
@@ -55,10 +56,9 @@ public record CourseMaker(SunTimes sun) {
         return new Step(t, base.airC(t), base.spreadK(t), 0);
     }
 
-    private static Step from(Base base, long t, long nowEpochS, double seenC) {
+    private static Step from(Base base, long t, long nowEpochS, double offK) {
         double keep = base.keep(t, nowEpochS);
-        double airC = base.airC(t) + keep * (seenC - base.airC(nowEpochS));
-        return new Step(t, airC, StrictMath.hypot(base.spreadK(t, nowEpochS), keep * SENSOR_K), 0);
+        return new Step(t, base.airC(t) + keep * offK, StrictMath.hypot(base.spreadK(t, nowEpochS), keep * SENSOR_K), 0);
     }
 
     /**

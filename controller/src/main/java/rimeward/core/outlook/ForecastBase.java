@@ -5,7 +5,8 @@ import java.util.OptionalDouble;
 
 /** A forecast, corrected by what it missed here before. */
 record ForecastBase(Forecast forecast, ForecastLine line, ForecastErrors errors, SunTimes sun) implements Base {
-    private static final Fading ERROR = new Fading(Course.Basis.Forecasted.MEMORY_S);
+    /** What the sensor shows now tells little of the next morning. Own choice. */
+    private static final Fading ERROR = new Fading(21_600);
 
     /** Empty where the forecast does not speak of all the time from now to the next noon: it would hide the night. */
     static Optional<Base> of(long nowEpochS, Forecast forecast, ForecastErrors errors, SunTimes sun) {

@@ -79,8 +79,8 @@ public record ForecastErrors(List<LeadErrors> night, List<LeadErrors> day) {
     }
 
     /**
-     * After one forecast was compared with what came. Hand in one forecast a day, and all that was seen of its next two days: hours of
-     * one night are nearly one error, and the night counts once.
+     * After one forecast was compared with what came. Hand in one or two a day, half a day apart, each with all that was seen of its time:
+     * hours of one night are nearly one error, and the night counts once.
      */
     public ForecastErrors after(Forecast forecast, List<Seen> seen, SunTimes sun) {
         ForecastLine line = new ForecastLine(forecast);

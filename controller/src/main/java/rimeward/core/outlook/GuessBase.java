@@ -17,8 +17,8 @@ record GuessBase(DayWave wave, double spreadK) implements Base {
     /** From the coldest to the warmest hour where no day was seen yet, K. Own choice. */
     private static final double USUAL_SWING_K = 6;
 
-    /** A cold spell lasts days. Own choice. */
-    private static final Fading ERROR = new Fading(86_400);
+    /** A cold spell lasts days, but how far the air is off now is partly the day's shape, which is rough. Own choice. */
+    private static final Fading ERROR = new Fading(43_200);
 
     /** Empty where neither a night nor the air now was seen. */
     static Optional<GuessBase> of(long nowEpochS, OutsideAir now, List<KnownNight> nights, SunTimes sun) {
