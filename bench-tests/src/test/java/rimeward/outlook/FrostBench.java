@@ -2,6 +2,7 @@ package rimeward.outlook;
 
 import java.util.Locale;
 import java.util.function.ToIntFunction;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import rimeward.core.outlook.FrostAlert;
 import rimeward.core.outlook.FrostChance;
@@ -9,7 +10,8 @@ import rimeward.core.outlook.FrostChance;
 /**
  * What the frost-risk alert is worth over many made winters. Measures and asserts nothing.
  *
- * <p>Arguments: how many winters, how many nights each, and the first seed (the thresholds were chosen on seeds from 100000).
+ * <p>Arguments: how many winters, how many nights each, the first seed (the thresholds were chosen on seeds from 100000), and how wrong
+ * forecasts are, where 1 is as published.
  */
 final class FrostBench {
     private static final double[][] RULES = {
@@ -22,18 +24,36 @@ final class FrostBench {
         int winters = Integer.parseInt(args[0]);
         int nights = Integer.parseInt(args[1]);
         long first = Long.parseLong(args[2]);
-        print("%d winters of %d nights, from seed %d", winters, nights, first);
+        double scale = Double.parseDouble(args[3]);
+        print(
+                "%d winters of %d nights, from seed %d, forecasts %.1f times as wrong as published",
+                winters, nights, first, scale);
+        print(
+                "the morning's forecast has the station's lowest within 2 K on %.1f %% of nights",
+                within2K(first, winters, nights, scale));
         for (Knowledge knowledge : Knowledge.values()) {
             print("%n%s", knowledge.inWords);
-            print(scores(first, winters, nights, knowledge));
+            print(scores(first, winters, nights, scale, knowledge));
         }
     }
 
-    static FrostScores scores(long first, int winters, int nights, Knowledge knowledge) {
+    static FrostScores scores(long first, int winters, int nights, double scale, Knowledge knowledge) {
         return new FrostScores(LongStream.range(first, first + winters)
                 .parallel()
-                .mapToObj(seed -> WinterRun.nights(new HollowWinter(seed, nights), knowledge))
+                .mapToObj(seed -> WinterRun.nights(new HollowWinter(seed, nights, scale), knowledge))
                 .toList());
+    }
+
+    static double within2K(long first, int winters, int nights, double scale) {
+        return 100
+                * LongStream.range(first, first + winters)
+                        .mapToObj(seed -> new HollowWinter(seed, nights, scale))
+                        .mapToDouble(winter -> IntStream.range(0, nights)
+                                        .filter(winter::isWithin2K)
+                                        .count()
+                                / (double) nights)
+                        .average()
+                        .orElseThrow();
     }
 
     /** As the service does it. */

@@ -49,7 +49,7 @@ final class HollowWinter {
     private final ForecastErrorLuck luck;
     private final long seed;
 
-    HollowWinter(long seed, int nights) {
+    HollowWinter(long seed, int nights, double scale) {
         this.seed = seed;
         this.nights = nights;
         Random random = new Random(seed * 7919 + 17);
@@ -65,7 +65,7 @@ final class HollowWinter {
         for (int i = 0; i < lies.length; i++) {
             lies[i] = random.nextDouble() < LYING_NIGHTS;
         }
-        luck = new ForecastErrorLuck(START_S, nights + 4, random);
+        luck = new ForecastErrorLuck(START_S, nights + 4, scale, random);
         airC = new double[weather.samples()];
         for (int i = 0; i < airC.length; i++) {
             long t = START_S + (long) i * STEP_S;
@@ -118,6 +118,17 @@ final class HollowWinter {
         boolean lying = lies[(int) ((epochS - START_S) / DAY_S)];
         double airC = airC(epochS) + offsetK + (lying ? LIE_K : 0);
         return new OutsideAir.Seen(epochS, airC, OptionalDouble.of(Math.min(airC, dewC(epochS))));
+    }
+
+    /** Whether the morning's forecast has the night's lowest at the station within 2 K. */
+    boolean isWithin2K(int night) {
+        long noonS = noonS(night);
+        double saidC = newest(noonS).points().stream()
+                .filter(point -> point.epochS() >= noonS && point.epochS() <= noonS(night + 1))
+                .mapToDouble(Forecast.Point::airC)
+                .min()
+                .orElseThrow();
+        return Math.abs(saidC - weather.lowestOutsideAirC(noonS, noonS(night + 1))) <= 2;
     }
 
     /** Three hours' mean at the station: forecasts know nothing of puffs of air. */
