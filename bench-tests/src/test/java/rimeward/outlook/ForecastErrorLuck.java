@@ -15,7 +15,7 @@ final class ForecastErrorLuck {
     private static final double MEMORY_H = 12;
     private static final double BIAS_K = 0.4;
     private static final double NEAR_K = 0.7;
-    private static final double FAR_K = 0.6;
+    private static final double FAR_K = 0.75;
     private static final double GROWS_OVER_H = 18;
     private static final double BUSTS = 0.04;
     private static final double BUST_K = 3;

@@ -15,6 +15,9 @@ interface Base {
     /** The same when it is known how far the air is off at another, earlier time. */
     double spreadK(long epochS, long seenEpochS);
 
+    /** How much lower a night's lowest turns out than its hours say, K; negative where it does. */
+    double lowestOffK();
+
     /** How much of what the air is off at that earlier time stays until then, 0 to 1. */
     double keep(long epochS, long seenEpochS);
 

@@ -7,8 +7,14 @@ import java.util.List;
  *
  * @param basis what it rests on
  * @param steps in order of time, at least one; from one to the next it goes straight
+ * @param lowestOffK what nights' lowest temperatures were here, beyond what their hours said, K: negative where colder
  */
-public record Course(Basis basis, List<Step> steps) {
+public record Course(Basis basis, List<Step> steps, double lowestOffK) {
+    /** Of which nothing is known beyond its hours. */
+    public Course(Basis basis, List<Step> steps) {
+        this(basis, steps, 0);
+    }
+
     public Course {
         steps = List.copyOf(steps);
         if (steps.isEmpty()) {
@@ -28,7 +34,7 @@ public record Course(Basis basis, List<Step> steps) {
 
     /** The lowest temperature of all of it. */
     public Lowest lowest() {
-        return Lowest.of(steps, basis.errorMemoryS());
+        return Lowest.of(steps, basis.errorMemoryS()).plus(lowestOffK);
     }
 
     /**
@@ -40,7 +46,7 @@ public record Course(Basis basis, List<Step> steps) {
         List<Step> between = steps.stream()
                 .filter(step -> step.epochS() >= fromEpochS && step.epochS() <= untilEpochS)
                 .toList();
-        return Lowest.of(between, basis.errorMemoryS());
+        return Lowest.of(between, basis.errorMemoryS()).plus(lowestOffK);
     }
 
     /** What a course rests on; {@link #inWords()} is for people. */
@@ -60,9 +66,11 @@ public record Course(Basis basis, List<Step> steps) {
          */
         record Forecasted(String source, long issuedEpochS, int nights) implements Basis {
             /** A day, so a night's hours err nearly alike. Own choice. */
+            static final double MEMORY_S = 86_400;
+
             @Override
             public double errorMemoryS() {
-                return 86_400;
+                return MEMORY_S;
             }
 
             @Override

@@ -30,7 +30,7 @@ public record CourseMaker(SunTimes sun) {
             long nowEpochS, OutsideAir now, Optional<Forecast> forecast, ForecastErrors errors, NightDiary diary) {
         return forecast.flatMap(said -> ForecastBase.of(nowEpochS, said, errors, sun))
                 .or(() -> ownBase(nowEpochS, now, diary))
-                .map(base -> new Course(base.basis(), steps(nowEpochS, now, base)));
+                .map(base -> new Course(base.basis(), steps(nowEpochS, now, base), base.lowestOffK()));
     }
 
     private Optional<Base> ownBase(long nowEpochS, OutsideAir now, NightDiary diary) {
@@ -58,7 +58,8 @@ public record CourseMaker(SunTimes sun) {
 
     private static Step from(Base base, long t, long nowEpochS, double offK) {
         double keep = base.keep(t, nowEpochS);
-        return new Step(t, base.airC(t) + keep * offK, StrictMath.hypot(base.spreadK(t, nowEpochS), keep * SENSOR_K), 0);
+        return new Step(
+                t, base.airC(t) + keep * offK, StrictMath.hypot(base.spreadK(t, nowEpochS), keep * SENSOR_K), 0);
     }
 
     /**

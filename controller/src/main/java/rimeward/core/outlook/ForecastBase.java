@@ -50,6 +50,11 @@ record ForecastBase(Forecast forecast, ForecastLine line, ForecastErrors errors,
     }
 
     @Override
+    public double lowestOffK() {
+        return errors.lowest().biasK();
+    }
+
+    @Override
     public OptionalDouble dewPointC(long epochS) {
         return line.dewPointC(epochS);
     }

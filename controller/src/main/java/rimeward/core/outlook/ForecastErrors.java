@@ -2,6 +2,7 @@ package rimeward.core.outlook;
 
 import java.util.ArrayList;
 import java.util.List;
+import rimeward.core.outlook.Course.Step;
 import rimeward.core.outlook.OutsideAir.Seen;
 
 /**
@@ -10,8 +11,9 @@ import rimeward.core.outlook.OutsideAir.Seen;
  *
  * @param night by lead, as {@link #LEADS_H} has it
  * @param day the same
+ * @param lowest of nights' lowest temperatures, beyond what their hours said: the coldest hour is the clearest and calmest
  */
-public record ForecastErrors(List<LeadErrors> night, List<LeadErrors> day) {
+public record ForecastErrors(List<LeadErrors> night, List<LeadErrors> day, LeadErrors lowest) {
     /** Leads are counted from the forecast's making up to these, h; what reaches farther counts with the last. */
     private static final int[] LEADS_H = {3, 6, 12, 24, 48};
 
@@ -21,11 +23,18 @@ public record ForecastErrors(List<LeadErrors> night, List<LeadErrors> day) {
     private static final double[] PRIOR_NIGHT_K = {1.5, 1.8, 2.0, 2.3, 2.8};
 
     private static final double[] PRIOR_DAY_K = {1.3, 1.5, 1.7, 2.0, 2.5};
+    private static final double PRIOR_LOWEST_K = 1.5;
+
+    /** A night's lowest is learned from within this time of the forecast's making, and from so long a piece of it, s. Own choices. */
+    private static final long LOWEST_WITHIN_S = 86_400;
+
+    private static final long LEAST_NIGHT_S = 21_600;
     private static final double HOUR_S = 3600;
     private static final String FIRST = "forecast-errors 1";
 
     /** Nothing learned yet. */
-    public static final ForecastErrors USUAL = new ForecastErrors(prior(PRIOR_NIGHT_K), prior(PRIOR_DAY_K));
+    public static final ForecastErrors USUAL =
+            new ForecastErrors(prior(PRIOR_NIGHT_K), prior(PRIOR_DAY_K), new LeadErrors(0, 0, PRIOR_LOWEST_K));
 
     /** What an hour's forecast is worth: what to add to it, and the standard deviation then, K. */
     public record Expected(double biasK, double spreadK) {}
@@ -100,7 +109,30 @@ public record ForecastErrors(List<LeadErrors> night, List<LeadErrors> day) {
                     lead,
                     errorsK(line, then.stream().filter(air -> !isDark(air, sun)).toList()));
         }
-        return new ForecastErrors(dark, light);
+        return new ForecastErrors(dark, light, lowestAfter(forecast, line, seen, sun));
+    }
+
+    /** Compares the lowest that was seen with the one that would have been expected, of the same hours. */
+    private LeadErrors lowestAfter(Forecast forecast, ForecastLine line, List<Seen> seen, SunTimes sun) {
+        List<Seen> dark = seen.stream()
+                .filter(air -> isDark(air, sun) && line.airC(air.epochS()).isPresent())
+                .filter(air -> air.epochS() >= forecast.issuedEpochS()
+                        && air.epochS() < forecast.issuedEpochS() + LOWEST_WITHIN_S)
+                .toList();
+        if (dark.isEmpty() || dark.get(dark.size() - 1).epochS() - dark.get(0).epochS() < LEAST_NIGHT_S) {
+            return lowest;
+        }
+        List<Step> said = dark.stream()
+                .map(air -> step(air.epochS(), line.airC(air.epochS()).orElseThrow(), forecast, sun))
+                .toList();
+        double saidC = Lowest.of(said, Course.Basis.Forecasted.MEMORY_S).airC();
+        double seenC = dark.stream().mapToDouble(Seen::airC).min().orElseThrow();
+        return lowest.after(new double[] {seenC - saidC});
+    }
+
+    private Step step(long epochS, double saidC, Forecast forecast, SunTimes sun) {
+        Expected expected = at(epochS - forecast.issuedEpochS(), sun.darkness(epochS));
+        return new Step(epochS, saidC + expected.biasK, expected.spreadK, saidC);
     }
 
     private static boolean isDark(Seen air, SunTimes sun) {
@@ -132,7 +164,7 @@ public record ForecastErrors(List<LeadErrors> night, List<LeadErrors> day) {
     /** A few lines of plain text; {@link #parse} reads them back. */
     public String toText() {
         StringBuilder out = new StringBuilder(FIRST).append('\n');
-        for (List<LeadErrors> all : List.of(night, day)) {
+        for (List<LeadErrors> all : List.of(night, day, List.of(lowest))) {
             for (LeadErrors each : all) {
                 out.append(each.nights() + " " + Words.of(each.biasK()) + " " + Words.of(each.spreadK()))
                         .append('\n');
@@ -145,12 +177,12 @@ public record ForecastErrors(List<LeadErrors> night, List<LeadErrors> day) {
     public static ForecastErrors parse(String text) {
         List<String> lines = text.lines().toList();
         int leads = LEADS_H.length;
-        if (lines.size() != 1 + 2 * leads || !lines.get(0).equals(FIRST)) {
+        if (lines.size() != 2 + 2 * leads || !lines.get(0).equals(FIRST)) {
             throw new IllegalArgumentException("what was learned of a forecast begins with \"" + FIRST + "\" and has "
-                    + (1 + 2 * leads) + " lines");
+                    + (2 + 2 * leads) + " lines");
         }
         List<LeadErrors> all = lines.stream().skip(1).map(ForecastErrors::line).toList();
-        return new ForecastErrors(all.subList(0, leads), all.subList(leads, 2 * leads));
+        return new ForecastErrors(all.subList(0, leads), all.subList(leads, 2 * leads), all.get(2 * leads));
     }
 
     private static LeadErrors line(String line) {

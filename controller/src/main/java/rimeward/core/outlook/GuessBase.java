@@ -88,6 +88,11 @@ record GuessBase(DayWave wave, double spreadK) implements Base {
     }
 
     @Override
+    public double lowestOffK() {
+        return 0;
+    }
+
+    @Override
     public OptionalDouble dewPointC(long epochS) {
         return OptionalDouble.empty();
     }

@@ -58,6 +58,11 @@ record LocalBase(NightMinimum minimum, Cooling cooling, GuessBase then) implemen
     }
 
     @Override
+    public double lowestOffK() {
+        return 0;
+    }
+
+    @Override
     public OptionalDouble dewPointC(long epochS) {
         return OptionalDouble.empty();
     }

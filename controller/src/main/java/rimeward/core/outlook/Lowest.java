@@ -41,6 +41,10 @@ public record Lowest(double airC, double spreadK, long epochS) {
         return lowest;
     }
 
+    Lowest plus(double offK) {
+        return new Lowest(airC + offK, spreadK, epochS);
+    }
+
     /** Clark's (2) and (3), for the lower of two. */
     private Lowest or(Step step, double together, long when) {
         double apartK = apartK(step, together);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -61,6 +62,23 @@ class ForecastErrorsTest {
         assertThat(errors.at(NIGHT_LEAD_S, 1).biasK()).isCloseTo(-3, within(0.5));
         assertThat(errors.at(NIGHT_LEAD_S, 1).spreadK()).isBetween(0.6, 1.4);
         assertThat(errors.at(DAY_LEAD_S, 0).biasK()).isCloseTo(0, within(0.5));
+    }
+
+    /** One hour of each night is 2 K colder than the others, and no forecast says so. */
+    @Test
+    void thatTheColdestHourIsColderThanSaidIsLearnedOfTheLowest() {
+        ForecastErrors errors = ForecastErrors.USUAL;
+        for (int day = 0; day < 40; day++) {
+            List<OutsideAir.Seen> seen = new ArrayList<>(seen(day, 0, 0));
+            seen.set(16, new OutsideAir.Seen(seen.get(16).epochS(), -2, OptionalDouble.empty()));
+            errors = errors.after(forecast(day), seen, SUN);
+        }
+        assertThat(errors.at(NIGHT_LEAD_S, 1).biasK()).isGreaterThan(-0.5);
+        long nightS = noonS(50) + 7 * 3600;
+        Course course = new CourseMaker(SUN)
+                .from(nightS, OutsideAir.UNSEEN, Optional.of(forecast(50)), errors, NightDiary.EMPTY)
+                .orElseThrow();
+        assertThat(course.lowest(nightS, nightS + 10 * 3600).airC()).isCloseTo(-2, within(0.3));
     }
 
     @Test
