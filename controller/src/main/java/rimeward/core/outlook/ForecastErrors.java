@@ -30,7 +30,6 @@ public record ForecastErrors(List<LeadErrors> night, List<LeadErrors> day, LeadE
 
     private static final long LEAST_NIGHT_S = 21_600;
     private static final double HOUR_S = 3600;
-    private static final String FIRST = "forecast-errors 1";
 
     /** Nothing learned yet. */
     public static final ForecastErrors USUAL =
@@ -163,30 +162,11 @@ public record ForecastErrors(List<LeadErrors> night, List<LeadErrors> day, LeadE
 
     /** A few lines of plain text; {@link #parse} reads them back. */
     public String toText() {
-        StringBuilder out = new StringBuilder(FIRST).append('\n');
-        for (List<LeadErrors> all : List.of(night, day, List.of(lowest))) {
-            for (LeadErrors each : all) {
-                out.append(each.nights() + " " + Words.of(each.biasK()) + " " + Words.of(each.spreadK()))
-                        .append('\n');
-            }
-        }
-        return out.toString();
+        return ErrorsText.write(this);
     }
 
     /** @throws IllegalArgumentException if it is not what {@link #toText} writes */
     public static ForecastErrors parse(String text) {
-        List<String> lines = text.lines().toList();
-        int leads = LEADS_H.length;
-        if (lines.size() != 2 + 2 * leads || !lines.get(0).equals(FIRST)) {
-            throw new IllegalArgumentException("what was learned of a forecast begins with \"" + FIRST + "\" and has "
-                    + (2 + 2 * leads) + " lines");
-        }
-        List<LeadErrors> all = lines.stream().skip(1).map(ForecastErrors::line).toList();
-        return new ForecastErrors(all.subList(0, leads), all.subList(leads, 2 * leads), all.get(2 * leads));
-    }
-
-    private static LeadErrors line(String line) {
-        Words words = new Words(line, 3);
-        return new LeadErrors(Math.toIntExact(words.whole(0)), words.number(1), words.number(2));
+        return ErrorsText.read(text, LEADS_H.length);
     }
 }

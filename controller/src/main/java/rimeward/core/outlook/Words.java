@@ -48,6 +48,10 @@ final class Words {
         return Long.parseLong(words[index]);
     }
 
+    int count(int index) {
+        return Integer.parseInt(words[index]);
+    }
+
     private IllegalArgumentException damaged() {
         return new IllegalArgumentException("\"" + line + "\" is not a line of what was learned");
     }
