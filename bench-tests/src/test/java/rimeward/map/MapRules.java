@@ -22,7 +22,17 @@ record MapRules(String root, MapTable ours, MapTable doors) {
 
     /** Only computes: no file, network, thread, clock or log can be reached from here. */
     private static final List<String> PURE = List.of(
-            "site", "air", "json", "strip", "sizing", "core.*", "homie", "sim.physics", "sim.fault", "sim.world", "sim.check");
+            "site",
+            "air",
+            "json",
+            "strip",
+            "sizing",
+            "core.*",
+            "homie",
+            "sim.physics",
+            "sim.fault",
+            "sim.world",
+            "sim.check");
 
     private static final Set<String> PURE_JDK = Set.of(
             "java.lang",
