@@ -58,7 +58,7 @@ final class MapTest {
             sim.check         | core.decision core.judgement site
             sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check sim.scenario service port record alert core.* air site
             sim.report        | sim.run sim.check core.guard core.judgement alert site strip
-            sim.app           | sim.run sim.report sim.scenario sim.check assembly core.* alert site
+            sim.app           | sim.run sim.report sim.scenario sim.check assembly core.* alert record adapter.journal adapter.config site
             """;
 
     /** Libraries and parts of the JDK that only the named packages may import; no other library at all. */

@@ -25,6 +25,7 @@ import rimeward.core.outlook.Course;
 import rimeward.core.outlook.Forecast;
 import rimeward.core.outlook.NightPlan;
 import rimeward.core.outlook.Outlook;
+import rimeward.core.outlook.OutsideAir;
 import rimeward.core.outlook.PlanChoices;
 import rimeward.core.outlook.PlanStart;
 import rimeward.core.outlook.PlanText;
@@ -123,10 +124,11 @@ final class TonightCommand implements Callable<Integer> {
         long nowS = now();
         Optional<Evening> seen = seen(settings, nowS);
         Site site = seen.map(Evening::site).orElse(settings);
-        Course course = course(site, seen, nowS);
+        Learned learned = Learned.from(data.resolve(Service.RECORD), site, nowS);
+        Course course = course(site, seen, learned, nowS);
         PlanStart start = start(site, seen, course, nowS);
         PlanChoices choices = choices(site, seen);
-        TunnelEstimate estimate = TunnelEstimate.assumed(site);
+        TunnelEstimate estimate = learned.estimate();
         NightPlan plan = NightPlan.of(site, estimate, course, start, choices).assuming(assumed);
         Alternatives others = Alternatives.planned(site, estimate, course, start, choices);
         PrintWriter out = spec.commandLine().getOut();
@@ -157,12 +159,15 @@ final class TonightCommand implements Callable<Integer> {
         return Files.isRegularFile(record) ? Evening.of(record, settings, nowS) : Optional.empty();
     }
 
-    private Course course(Site site, Optional<Evening> seen, long nowS) {
+    private Course course(Site site, Optional<Evening> seen, Learned learned, long nowS) {
+        OptionalDouble outside = given(outsideC, seen.map(Evening::outsideC));
         if (forecast != null) {
             Forecast read = HourlyCsv.read(forecast, site.zone());
-            return TonightCourse.of(read, nowS);
+            OutsideAir now = outside.isPresent()
+                    ? new OutsideAir.Seen(nowS, outside.getAsDouble(), OptionalDouble.empty())
+                    : OutsideAir.UNSEEN;
+            return learned.course(nowS, now, Optional.of(read)).orElseGet(() -> TonightCourse.of(read, nowS));
         }
-        OptionalDouble outside = given(outsideC, seen.map(Evening::outsideC));
         if (outside.isEmpty()) {
             throw new IllegalArgumentException(
                     "nobody knows how cold it is outside: there is no record of the last hour in " + data
@@ -175,7 +180,9 @@ final class TonightCommand implements Callable<Integer> {
                         "the service", nowS, outside.getAsDouble(), night.lowestOutsideC(), night.spreadK(), endS);
             }
         }
-        return TonightCourse.guessed(nowS, outside.getAsDouble(), site.zone());
+        OutsideAir now = new OutsideAir.Seen(nowS, outside.getAsDouble(), OptionalDouble.empty());
+        return learned.course(nowS, now, Optional.empty())
+                .orElseGet(() -> TonightCourse.guessed(nowS, outside.getAsDouble(), site.zone()));
     }
 
     private PlanStart start(Site site, Optional<Evening> seen, Course course, long nowS) {

@@ -45,8 +45,14 @@ public final class Stretches {
         feltAfterS = Math.min(QUARTER_S, site.heater().deadTimeS());
     }
 
-    /** Takes the next frame. */
+    /** Takes the next frame; one of other sensors or machines than the site's ends a stretch. */
     public void add(FrameRow row) {
+        if (row.frame().senses().sensors().size() != site.sensors().size()
+                || row.frame().senses().powersW().size() != site.machines().size()) {
+            end();
+            last = null;
+            return;
+        }
         FrameRow before = last;
         last = row;
         if (before == null || !follows(before, row)) {

@@ -6,6 +6,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import rimeward.alert.Alert;
 import rimeward.core.outlook.PlanPromise;
 import rimeward.record.FrameRow;
@@ -38,6 +39,18 @@ public final class RecordFile {
     /** What each night's plan promised, the oldest first: one a night, made last before dark. */
     public static List<PlanPromise> plans(Path file) {
         return read(file, RecordReader::plans);
+    }
+
+    /**
+     * Hands on each kept frame since then, in the order they were taken.
+     *
+     * @param epochMs time of day, ms since 1970 UTC
+     */
+    public static void eachFrameSince(Path file, long epochMs, Consumer<FrameRow> taker) {
+        read(file, connection -> {
+            RecordReader.eachFrame(connection, epochMs, taker);
+            return file;
+        });
     }
 
     /** All alerts, in the order they were raised and cleared. */

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import rimeward.alert.Alert;
 import rimeward.alert.AlertKind;
 import rimeward.core.guard.Holder;
@@ -49,6 +50,15 @@ final class RecordReader {
         return all(connection, "SELECT * FROM frame WHERE at_ms >= " + epochMs + " ORDER BY id", RecordReader::frame);
     }
 
+    /** One by one, so that a month of them need not be held. */
+    static void eachFrame(Connection connection, long sinceEpochMs, Consumer<FrameRow> taker) throws SQLException {
+        each(
+                connection,
+                "SELECT * FROM frame WHERE at_ms >= " + sinceEpochMs + " ORDER BY id",
+                RecordReader::frame,
+                taker);
+    }
+
     static List<PlanPromise> plans(Connection connection) throws SQLException {
         return all(
                 connection, "SELECT text FROM plan ORDER BY evening", row -> PlanPromise.parse(row.getString("text")));
@@ -73,15 +83,20 @@ final class RecordReader {
 
     private static <T> List<T> all(Connection connection, String query, Row<T> one) throws SQLException {
         List<T> found = new ArrayList<>();
+        each(connection, query, one, found::add);
+        return found;
+    }
+
+    private static <T> void each(Connection connection, String query, Row<T> one, Consumer<T> taker)
+            throws SQLException {
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery(query)) {
             while (row.next()) {
-                found.add(one.of(row));
+                taker.accept(one.of(row));
             }
         } catch (IllegalArgumentException | DateTimeException e) {
             throw new SQLException("a row cannot be understood: " + e.getMessage(), e);
         }
-        return found;
     }
 
     private static Night night(ResultSet row) throws SQLException {

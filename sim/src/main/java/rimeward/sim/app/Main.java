@@ -8,13 +8,15 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import rimeward.adapter.config.BadSettings;
+import rimeward.adapter.journal.BadRecord;
 import rimeward.sim.scenario.BadInput;
 
 /** Entry point of the simulator: its subcommands are added as they come to exist. */
 @Command(
         name = "rimeward-sim",
         mixinStandardHelpOptions = true,
-        subcommands = {ReplayCommand.class, LiveCommand.class},
+        subcommands = {ReplayCommand.class, LiveCommand.class, FitCommand.class},
         description = "Runs the controller against a simulated tunnel, in recorded weather.")
 public final class Main implements Runnable {
 
@@ -29,8 +31,8 @@ public final class Main implements Runnable {
     /** The command line, with what cannot be had told as sentences and answered with exit code 2. */
     static CommandLine commandLine() {
         return new CommandLine(new Main()).setExecutionExceptionHandler((failure, command, parsed) -> {
-            if (failure instanceof BadInput refused) {
-                command.getErr().println(refused.getMessage());
+            if (failure instanceof BadInput || failure instanceof BadSettings || failure instanceof BadRecord) {
+                command.getErr().println(failure.getMessage());
                 return CommandLine.ExitCode.USAGE;
             }
             throw failure;
