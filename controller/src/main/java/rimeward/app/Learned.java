@@ -2,7 +2,6 @@ package rimeward.app;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import rimeward.adapter.journal.RecordFile;
@@ -22,7 +21,7 @@ import rimeward.core.tunnel.TunnelEstimate;
 import rimeward.core.tunnel.TunnelFit;
 import rimeward.record.FrameRow;
 import rimeward.record.Stretches;
-import rimeward.site.Forecasting;
+import rimeward.service.NightsAhead;
 import rimeward.site.Site;
 
 /**
@@ -40,7 +39,7 @@ record Learned(TunnelEstimate estimate, NightDiary diary, SunTimes sun) {
     private static final long LOOK_S = 600;
 
     static Learned from(Path record, Site site, long nowS) {
-        SunTimes sun = sun(site, nowS);
+        SunTimes sun = NightsAhead.sun(site, nowS);
         if (!Files.isRegularFile(record)) {
             return new Learned(TunnelEstimate.assumed(site), NightDiary.EMPTY, sun);
         }
@@ -56,16 +55,6 @@ record Learned(TunnelEstimate estimate, NightDiary diary, SunTimes sun) {
                 ? lesson.estimate()
                 : TunnelEstimate.assumed(site);
         return new Learned(estimate, diarist.diary, sun);
-    }
-
-    /** The coarse place is known where a weather service is asked; elsewhere the clock must do. */
-    private static SunTimes sun(Site site, long nowS) {
-        return site.forecasting() instanceof Forecasting.FromService from
-                ? new SunTimes(from.latitudeDeg(), from.longitudeDeg())
-                : SunTimes.byClock(site.zone()
-                        .getRules()
-                        .getOffset(Instant.ofEpochSecond(nowS))
-                        .getTotalSeconds());
     }
 
     /** The next day outside; empty where nothing at all is known. */

@@ -4,7 +4,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
-import rimeward.core.outlook.Outlook;
+import rimeward.adapter.forecast.ForecastSources;
+import rimeward.adapter.forecast.RunningForecasts;
 import rimeward.core.reading.WallTime;
 import rimeward.port.ForecastSource;
 import rimeward.port.HandedReadings;
@@ -14,10 +15,13 @@ import rimeward.port.Sensors;
 import rimeward.port.Ticker;
 import rimeward.service.BeatTicker;
 import rimeward.service.MachineTime;
+import rimeward.service.NightsAhead;
 import rimeward.service.Surroundings;
+import rimeward.site.Site;
 
 /** This machine: its clocks, its service manager, and the devices it was given. */
 final class LinuxSurroundings implements Surroundings {
+    private final Site site;
     private final Sensors sensors;
     private final Relays relays;
     private final HandedReadings handed;
@@ -25,15 +29,24 @@ final class LinuxSurroundings implements Surroundings {
     private final Runnable atEnd;
     private final Runnable cycleDone;
     private final MachineTime time = new LinuxTime();
+    private @Nullable RunningForecasts forecasts; // the control thread's
     private volatile boolean stopped;
     private volatile @Nullable BeatTicker ticker;
 
     /**
+     * @param site names the source of forecasts
      * @param atEnd puts the relays in their stop state, and ends the devices
      * @param cycleDone called after each finished cycle
      */
     LinuxSurroundings(
-            Sensors sensors, Relays relays, HandedReadings handed, Health health, Runnable atEnd, Runnable cycleDone) {
+            Site site,
+            Sensors sensors,
+            Relays relays,
+            HandedReadings handed,
+            Health health,
+            Runnable atEnd,
+            Runnable cycleDone) {
+        this.site = site;
         this.sensors = sensors;
         this.relays = relays;
         this.handed = handed;
@@ -64,7 +77,9 @@ final class LinuxSurroundings implements Surroundings {
 
     @Override
     public ForecastSource forecasts() {
-        return now -> Outlook.NONE;
+        RunningForecasts begun = ForecastSources.of(site, this::now, System::nanoTime);
+        forecasts = begun;
+        return new NightsAhead(begun, site);
     }
 
     @Override
@@ -95,6 +110,9 @@ final class LinuxSurroundings implements Surroundings {
     @Override
     public void letGo() {
         atEnd.run();
+        if (forecasts != null) {
+            forecasts.close();
+        }
     }
 
     /** No tick follows the one that is at work; from any thread. The caller wakes the sleeper. */

@@ -131,7 +131,8 @@ final class RunCommand implements Callable<Integer> {
                 folder.close(site.stopState());
                 health.close();
             };
-            return new LinuxSurroundings(folder, folder, HandedReadings.nowhere(), health, atEnd, manager::cycleDone);
+            return new LinuxSurroundings(
+                    site, folder, folder, HandedReadings.nowhere(), health, atEnd, manager::cycleDone);
         }
         PiRelays relays = PiRelays.of(site, root);
         PiSensors sensors = PiSensors.of(site, root, System::nanoTime);
@@ -140,6 +141,6 @@ final class RunCommand implements Callable<Integer> {
             sensors.close();
             health.close();
         };
-        return new LinuxSurroundings(sensors, relays, sensors.handedIn(), health, atEnd, manager::cycleDone);
+        return new LinuxSurroundings(site, sensors, relays, sensors.handedIn(), health, atEnd, manager::cycleDone);
     }
 }
