@@ -199,7 +199,9 @@ final class TonightCommand implements Callable<Integer> {
 
     private double assumedInsideC(Site site, Course course) {
         double outsideNowC = outsideC != null ? outsideC : course.steps().get(0).airC();
-        double heldC = site.floorC() + site.targets().guardMarginK();
+        double corner =
+                cornerK != null ? cornerK : PlanChoices.USUAL_CORNER_K; // the floor is held for the coldest bench
+        double heldC = site.floorC() + site.targets().guardMarginK() + corner;
         double airC = Math.max(heldC, outsideNowC + DUSK_LIFT_K);
         assumed.add("the air inside is at " + site.degrees().text(airC) + " (say it with --inside-C)");
         return airC;

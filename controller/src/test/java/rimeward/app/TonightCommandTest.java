@@ -88,6 +88,15 @@ final class TonightCommandTest {
     }
 
     @Test
+    void anInsideThatNobodyToldOfIsTakenToBeHeldForTheColdestBench() {
+        assertThat(tonight("--forecast", forecast.toString(), "--at", "2026-01-10T16:10Z"))
+                .isZero();
+        assertThat(out.toString())
+                .contains("the chance that it cannot be held is below 1 %")
+                .contains("assumed: the air inside is at 6.0 °C (say it with --inside-C)");
+    }
+
+    @Test
     void aNightTooColdIsAnsweredWithOne() {
         String[] cold = {"--outside-C", "-20", "--inside-C", "5", "--at", "2026-01-10T16:10Z"};
         assertThat(tonight(cold)).isEqualTo(1);
@@ -167,7 +176,7 @@ final class TonightCommandTest {
                 .contains("Outside falls to -3.0 °C")
                 .doesNotContain("the air inside is at");
         tonight("--at", "2025-11-25T17:05Z", "--outside-C", "2");
-        assertThat(out.toString()).as("that record is a day old").contains("the air inside is at 5.0 °C");
+        assertThat(out.toString()).as("that record is a day old").contains("the air inside is at 5.5 °C");
         assertThat(run("record", folder.resolve("record.db").toString(), "nights"))
                 .isZero();
         assertThat(out.toString()).contains("what came less what was planned: outside +4.0 K, bench +1.5 K");

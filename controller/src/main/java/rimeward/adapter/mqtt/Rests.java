@@ -1,6 +1,6 @@
 package rimeward.adapter.mqtt;
 
-import java.util.Random;
+import java.util.SplittableRandom;
 
 /**
  * How long to rest between attempts: twice as long each time, up to a limit, a random half of it taken off so that two hundred tunnels do not
@@ -10,12 +10,12 @@ final class Rests {
     private static final long FIRST_MS = 1_000;
     static final long LONGEST_MS = 30_000;
 
-    private final Random chance;
+    private final SplittableRandom chance; // Random begins alike for names that are alike
     private long nextMs = FIRST_MS;
 
     /** @param name of the stream of chance; the same name gives the same rests */
     Rests(String name) {
-        chance = new Random(name.hashCode());
+        chance = new SplittableRandom(name.hashCode());
     }
 
     long nextMs() {
