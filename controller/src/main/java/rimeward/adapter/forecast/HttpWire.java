@@ -23,6 +23,13 @@ import rimeward.site.Forecasting.FromService;
  * cuts an answer that drips.
  */
 final class HttpWire implements Wire {
+    static {
+        // Else the JDK, whatever we say in the question, keeps a line that was cut to read the rest on a thread of its
+        // own, and
+        // closing waits for that: for ever where a server drips. Nothing else in this program uses such lines.
+        System.setProperty("http.keepAlive", "false");
+    }
+
     /** How long we wait: for a line, for the next piece of an answer, and for an answer in all; ms. */
     record Limits(int connectMs, int readMs, int wholeMs) {
         /** A slow line in the country takes a second or two. Own choice. */
