@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import rimeward.adapter.journal.RecordFile;
 import rimeward.core.order.FloorOrder;
 import rimeward.core.outlook.Outlook;
-import rimeward.core.reading.Reading;
 import rimeward.core.reading.Signal;
 import rimeward.core.reading.WallTime;
 import rimeward.core.watch.Delivery;
@@ -85,17 +84,14 @@ record Evening(
     }
 
     private static long epochS(FrameRow row) {
-        return Math.floorDiv(row.frame().tick().wall().epochMs(), 1000L);
+        return row.frame().tick().wall().epochS();
     }
 
     private static List<Double> inside(FrameRow row, Site site) {
         List<Double> believed = new ArrayList<>();
         for (int i = 0; i < site.sensors().size(); i++) {
-            Reading airC = row.frame().senses().sensors().get(i).airC();
-            if (site.sensors().get(i).place().isInside()
-                    && row.airVerdicts().get(i).isTrusted()
-                    && airC instanceof Reading.Value value) {
-                believed.add(value.value());
+            if (site.sensors().get(i).place().isInside()) {
+                row.believedAirC(i).ifPresent(believed::add);
             }
         }
         return believed;
@@ -104,11 +100,8 @@ record Evening(
     private static List<Double> humid(FrameRow row, Site site) {
         List<Double> believed = new ArrayList<>();
         for (int i = 0; i < site.sensors().size(); i++) {
-            Reading rh = row.frame().senses().sensors().get(i).rhPercent();
-            if (site.sensors().get(i).place().isInside()
-                    && row.rhVerdicts().get(i).isTrusted()
-                    && rh instanceof Reading.Value value) {
-                believed.add(Math.min(100, value.value()));
+            if (site.sensors().get(i).place().isInside()) {
+                row.believedRhPercent(i).ifPresent(percent -> believed.add(Math.min(100, percent)));
             }
         }
         return believed;
@@ -116,11 +109,8 @@ record Evening(
 
     private static OptionalDouble outside(FrameRow row, Site site) {
         for (int i = 0; i < site.sensors().size(); i++) {
-            Reading airC = row.frame().senses().sensors().get(i).airC();
-            if (!site.sensors().get(i).place().isInside()
-                    && row.airVerdicts().get(i).isTrusted()
-                    && airC instanceof Reading.Value value) {
-                return OptionalDouble.of(value.value());
+            if (!site.sensors().get(i).place().isInside() && row.believedAirC(i).isPresent()) {
+                return row.believedAirC(i);
             }
         }
         return OptionalDouble.empty();

@@ -14,8 +14,6 @@ import rimeward.core.outlook.ForecastErrors;
 import rimeward.core.outlook.NightDiary;
 import rimeward.core.outlook.OutsideAir;
 import rimeward.core.outlook.SunTimes;
-import rimeward.core.reading.Reading;
-import rimeward.core.reading.SensorReading;
 import rimeward.core.tunnel.Lesson;
 import rimeward.core.tunnel.TunnelEstimate;
 import rimeward.core.tunnel.TunnelFit;
@@ -75,31 +73,31 @@ record Learned(TunnelEstimate estimate, NightDiary diary, SunTimes sun) {
         }
 
         void add(FrameRow row) {
-            long epochS = Math.floorDiv(row.frame().tick().wall().epochMs(), 1000L);
+            long epochS = row.frame().tick().wall().epochS();
             boolean sameSensors =
                     row.frame().senses().sensors().size() == site.sensors().size();
             if (!sameSensors || !row.frame().tick().wall().trusted() || epochS < lookedS + LOOK_S) {
                 return;
             }
             for (int i = 0; i < site.sensors().size(); i++) {
-                SensorReading sensor = row.frame().senses().sensors().get(i);
-                if (!site.sensors().get(i).place().isInside()
-                        && row.airVerdicts().get(i).isTrusted()
-                        && sensor.airC() instanceof Reading.Value air) {
+                OptionalDouble airC = row.believedAirC(i);
+                if (!site.sensors().get(i).place().isInside() && airC.isPresent()) {
                     lookedS = epochS;
                     diary = diary.after(
-                            new OutsideAir.Seen(epochS, air.value(), dewPointC(row, i, air.value(), sensor)), sun);
+                            new OutsideAir.Seen(
+                                    epochS,
+                                    airC.getAsDouble(),
+                                    dewPointC(airC.getAsDouble(), row.believedRhPercent(i))),
+                            sun);
                     return;
                 }
             }
         }
 
-        private static OptionalDouble dewPointC(FrameRow row, int sensor, double airC, SensorReading reading) {
-            return row.rhVerdicts().get(sensor).isTrusted()
-                            && reading.rhPercent() instanceof Reading.Value rh
-                            && rh.value() > 0
-                    ? OptionalDouble.of(
-                            MoistAir.dewPointC(Math.min(1, rh.value() / 100) * Saturation.overWaterPa(airC)))
+        private static OptionalDouble dewPointC(double airC, OptionalDouble rhPercent) {
+            return rhPercent.isPresent() && rhPercent.getAsDouble() > 0
+                    ? OptionalDouble.of(MoistAir.dewPointC(
+                            Math.min(1, rhPercent.getAsDouble() / 100) * Saturation.overWaterPa(airC)))
                     : OptionalDouble.empty();
         }
     }

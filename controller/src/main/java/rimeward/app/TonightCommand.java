@@ -181,8 +181,7 @@ final class TonightCommand implements Callable<Integer> {
             }
         }
         OutsideAir now = new OutsideAir.Seen(nowS, outside.getAsDouble(), OptionalDouble.empty());
-        return learned.course(nowS, now, Optional.empty())
-                .orElseGet(() -> TonightCourse.guessed(nowS, outside.getAsDouble(), site.zone()));
+        return learned.course(nowS, now, Optional.empty()).orElseThrow(); // the outside is known, so there is a guess
     }
 
     private PlanStart start(Site site, Optional<Evening> seen, Course course, long nowS) {

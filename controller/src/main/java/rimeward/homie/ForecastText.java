@@ -44,7 +44,7 @@ final class ForecastText {
         }
         Json json = Payload.json(text);
         only(json, "issued", "spreadK", "points");
-        long nowS = Math.floorDiv(now.epochMs(), 1000L);
+        long nowS = now.epochS();
         long issuedS = time(json, "issued");
         if (issuedS <= lastIssuedS) {
             throw new Misheard("one issued at that time or later was taken before");

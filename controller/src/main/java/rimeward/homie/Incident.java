@@ -38,9 +38,7 @@ record Incident(String id, long number, Alert alert) {
         text.put("responseType", (isOver() ? Response.ALL_CLEAR : alert.kind().response()).word());
         text.put("clockTrusted", wall.trusted());
         if (wall.trusted()) { // a wrong time is worse than none
-            text.put(
-                    "at",
-                    Instant.ofEpochSecond(Math.floorDiv(wall.epochMs(), 1000L)).toString());
+            text.put("at", Instant.ofEpochSecond(wall.epochS()).toString());
         }
         text.put("text", alert.text());
         return JsonText.of(text);

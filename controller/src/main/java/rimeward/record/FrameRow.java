@@ -1,6 +1,7 @@
 package rimeward.record;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import rimeward.core.Outcome;
 import rimeward.core.decision.Reason;
 import rimeward.core.guard.Holder;
@@ -8,6 +9,7 @@ import rimeward.core.judgement.Trust;
 import rimeward.core.judgement.Verdict;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
+import rimeward.core.reading.Reading;
 import rimeward.core.watch.Delivery;
 import rimeward.site.RelaySet;
 
@@ -49,5 +51,23 @@ public record FrameRow(
                 List.copyOf(outcome.judgement().rhVerdicts()),
                 List.copyOf(outcome.deliveries().each()),
                 outcome.outlook());
+    }
+
+    /** A sensor's temperature, where there was one and it was believed, °C. */
+    public OptionalDouble believedAirC(int sensor) {
+        return believed(
+                airVerdicts.get(sensor), frame.senses().sensors().get(sensor).airC());
+    }
+
+    /** The same of its relative humidity, %. */
+    public OptionalDouble believedRhPercent(int sensor) {
+        return believed(
+                rhVerdicts.get(sensor), frame.senses().sensors().get(sensor).rhPercent());
+    }
+
+    private static OptionalDouble believed(Verdict verdict, Reading reading) {
+        return verdict.isTrusted() && reading instanceof Reading.Value value
+                ? OptionalDouble.of(value.value())
+                : OptionalDouble.empty();
     }
 }

@@ -96,7 +96,7 @@ public final class Stretches {
     }
 
     private static long epochS(FrameRow row) {
-        return Math.floorDiv(row.frame().tick().wall().epochMs(), 1000L);
+        return row.frame().tick().wall().epochS();
     }
 
     private boolean isDark(long epochS) {
@@ -139,11 +139,9 @@ public final class Stretches {
         return OptionalDouble.empty();
     }
 
+    /** Without what is at odds with others: nothing can be learned of that. */
     private static OptionalDouble airC(FrameRow row, int sensor) {
-        return row.airVerdicts().get(sensor) == Verdict.TRUSTED
-                        && row.frame().senses().sensors().get(sensor).airC() instanceof Reading.Value value
-                ? OptionalDouble.of(value.value())
-                : OptionalDouble.empty();
+        return row.airVerdicts().get(sensor) == Verdict.TRUSTED ? row.believedAirC(sensor) : OptionalDouble.empty();
     }
 
     /** A stretch as it grows. */

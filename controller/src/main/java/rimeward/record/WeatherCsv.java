@@ -3,8 +3,7 @@ package rimeward.record;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Optional;
-import rimeward.core.reading.Reading;
-import rimeward.core.reading.SensorReading;
+import java.util.OptionalDouble;
 import rimeward.site.Site;
 
 /**
@@ -51,14 +50,11 @@ public final class WeatherCsv {
             return Optional.empty();
         }
         for (int i = 0; i < site.sensors().size(); i++) {
-            SensorReading sensor = frame.frame().senses().sensors().get(i);
-            if (!site.sensors().get(i).place().isInside()
-                    && frame.airVerdicts().get(i).isTrusted()
-                    && frame.rhVerdicts().get(i).isTrusted()
-                    && sensor.airC() instanceof Reading.Value air
-                    && sensor.rhPercent() instanceof Reading.Value rh) {
+            OptionalDouble airC = frame.believedAirC(i);
+            OptionalDouble rhPercent = frame.believedRhPercent(i);
+            if (!site.sensors().get(i).place().isInside() && airC.isPresent() && rhPercent.isPresent()) {
                 lastMs = wall.epochMs();
-                return Optional.of(row(lastMs, air.value(), rh.value()));
+                return Optional.of(row(lastMs, airC.getAsDouble(), rhPercent.getAsDouble()));
             }
         }
         return Optional.empty();

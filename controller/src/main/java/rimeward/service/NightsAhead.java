@@ -55,7 +55,7 @@ public final class NightsAhead implements ForecastSource {
         if (!now.wall().trusted()) {
             return Outlook.NONE;
         }
-        long nowS = Math.floorDiv(now.wall().epochMs(), 1000L);
+        long nowS = now.wall().epochS();
         if (lookedS == Long.MIN_VALUE || nowS < lookedS || nowS >= lookedS + ANEW_S) {
             ahead = look(nowS);
             lookedS = nowS;

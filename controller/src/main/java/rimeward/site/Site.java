@@ -163,78 +163,28 @@ public record Site(
 
     /** The same place with another floor, which {@link #takesFloor} must allow. */
     public Site withFloor(double otherC) {
-        return new Site(
-                id,
-                name,
-                zone,
-                plants,
-                targets,
-                tunnel,
-                sensors,
-                heater,
-                drying,
-                venting,
-                circuit,
-                tariff,
-                door,
-                messaging,
-                machines,
-                otherC,
-                degrees,
-                forecasting);
+        return with(messaging, otherC, degrees, forecasting);
     }
 
     /** The same place, whose grower reads temperatures so. */
     public Site withDegrees(Degrees other) {
-        return new Site(
-                id,
-                name,
-                zone,
-                plants,
-                targets,
-                tunnel,
-                sensors,
-                heater,
-                drying,
-                venting,
-                circuit,
-                tariff,
-                door,
-                messaging,
-                machines,
-                floorC,
-                other,
-                forecasting);
+        return with(messaging, floorC, other, forecasting);
     }
 
     /** The same place with messages by another way. */
     public Site with(Messaging other) {
-        return new Site(
-                id,
-                name,
-                zone,
-                plants,
-                targets,
-                tunnel,
-                sensors,
-                heater,
-                drying,
-                venting,
-                circuit,
-                tariff,
-                door,
-                other,
-                machines,
-                floorC,
-                degrees,
-                forecasting);
+        return with(other, floorC, degrees, forecasting);
     }
 
     /** The same place with forecasts from elsewhere. */
     public Site with(Forecasting other) {
+        return with(messaging, floorC, degrees, other);
+    }
+
+    private Site with(Messaging messages, double holdC, Degrees told, Forecasting forecasts) {
         return new Site(
                 id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door,
-                messaging, machines, floorC, degrees, other);
+                messages, machines, holdC, told, forecasts);
     }
 
     /** Whether this may be the floor: no plant gets colder than it bears, and the hot limit keeps clear of the band, °C. */

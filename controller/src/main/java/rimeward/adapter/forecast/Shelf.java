@@ -119,6 +119,6 @@ final class Shelf {
     }
 
     private static long epochS(WallTime now) {
-        return Math.floorDiv(now.epochMs(), 1000L);
+        return now.epochS();
     }
 }

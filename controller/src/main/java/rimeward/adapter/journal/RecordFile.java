@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -28,7 +29,9 @@ public final class RecordFile {
 
     /** The frames kept since a time of day, ms since 1970 UTC, in the order they were taken. */
     public static List<FrameRow> framesSince(Path file, long epochMs) {
-        return read(file, connection -> RecordReader.framesSince(connection, epochMs));
+        List<FrameRow> found = new ArrayList<>();
+        eachFrameSince(file, epochMs, found::add);
+        return found;
     }
 
     /** The newest control state, as text for {@code SavedState.parse}; empty in a record without one. */

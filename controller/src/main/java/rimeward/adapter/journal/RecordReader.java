@@ -46,10 +46,6 @@ final class RecordReader {
         return all(connection, "SELECT * FROM frame ORDER BY id", RecordReader::frame);
     }
 
-    static List<FrameRow> framesSince(Connection connection, long epochMs) throws SQLException {
-        return all(connection, "SELECT * FROM frame WHERE at_ms >= " + epochMs + " ORDER BY id", RecordReader::frame);
-    }
-
     /** One by one, so that a month of them need not be held. */
     static void eachFrame(Connection connection, long sinceEpochMs, Consumer<FrameRow> taker) throws SQLException {
         each(

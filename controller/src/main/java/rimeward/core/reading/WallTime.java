@@ -6,4 +6,9 @@ package rimeward.core.reading;
  * @param epochMs milliseconds since 1970-01-01T00:00Z
  * @param trusted false until the network has set the clock
  */
-public record WallTime(long epochMs, boolean trusted) {}
+public record WallTime(long epochMs, boolean trusted) {
+    /** Whole seconds since 1970-01-01T00:00Z. */
+    public long epochS() {
+        return Math.floorDiv(epochMs, 1000L);
+    }
+}

@@ -32,7 +32,7 @@ final class NightForecasts implements ForecastSource {
 
     @Override
     public Outlook latest(Tick now) {
-        long localS = Math.floorDiv(now.wall().epochMs(), 1000L) + offsetS;
+        long localS = now.wall().epochS() + offsetS;
         long secondOfDay = Math.floorMod(localS, DAY_S);
         if ((secondOfDay >= MORNING_S && secondOfDay < EVENING_S) || faults.isActive(FaultKind.FORECAST_LOST)) {
             return Outlook.NONE;
