@@ -37,6 +37,7 @@ final class MapTest {
             record            | core.* alert site
             homie             | core.* alert json record site
             port              | core core.reading core.guard core.order alert core.outlook record site
+            planning          | core.* port record air site
             service           | core.* port record alert site
             adapter.pi        | port core.reading core.guard site
             fitting           | port core.reading site
@@ -45,7 +46,7 @@ final class MapTest {
             adapter.forecast  | port core.outlook core.reading json air site
             adapter.web       | core.* record alert site
             adapter.config    | site
-            assembly          | core.* homie port service alert record adapter.journal adapter.mqtt site
+            assembly          | core.* homie planning port service alert record adapter.journal adapter.mqtt site
             app               | *
 
             sim.physics       | air

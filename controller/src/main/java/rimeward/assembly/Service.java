@@ -8,18 +8,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import rimeward.alert.Alert;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
+import rimeward.core.Stepped;
 import rimeward.core.decision.ControlLaw;
 import rimeward.core.order.Answer;
 import rimeward.core.order.FloorOrder;
+import rimeward.core.order.HandedForecast;
 import rimeward.core.order.Order;
 import rimeward.core.order.Standing;
+import rimeward.core.outlook.Outlook;
+import rimeward.planning.Planner;
+import rimeward.port.Forecasts;
+import rimeward.port.Journal;
 import rimeward.port.Orders;
 import rimeward.record.DamagedState;
 import rimeward.record.SavedState;
 import rimeward.service.ControlLoop;
 import rimeward.service.Grower;
+import rimeward.service.NightsAhead;
 import rimeward.service.OrderQueue;
 import rimeward.service.Restart;
 import rimeward.service.StateKeeper;
@@ -86,12 +94,23 @@ public final class Service {
         }
     }
 
+    private Planning planning(Recording recording, Forecasts forecasts, NightsAhead nights) {
+        NightFindings findings = new NightFindings(site, recording, audience, nights, this::asked);
+        return Planning.start(new Planner(site, forecasts, recording.history(), findings), audience);
+    }
+
     private void control(Recording recording) {
+        Optional<Planning> planning = Optional.empty();
         try {
             Optional<SavedState> saved = recording.stateAtStart().flatMap(this::parsed);
+            Standing standing = saved.map(this::standing).orElse(Standing.NONE);
+            Forecasts forecasts = around.forecasts();
+            NightsAhead nights = new NightsAhead(forecasts, site);
+            Planning begun = planning(recording, forecasts, nights);
+            planning = Optional.of(begun);
+            begun.hand(standing.forecast());
             Restart from = saved.map(this::resumed).orElseGet(() -> new Restart(control.start(), 0));
             double outageS = saved.map(SavedState::lastOutageS).orElse(0.0);
-            Standing standing = saved.map(this::standing).orElse(Standing.NONE);
             StateKeeper keeper = StateKeeper.of(site, law, around.boot(), outageS, recording);
             new ControlLoop(
                             site,
@@ -99,20 +118,58 @@ public final class Service {
                             board,
                             around.ticker(from.elapsedMs()),
                             around.sensors(),
-                            around.forecasts(),
+                            nights,
                             around.relays(),
-                            recording,
+                            new Heard(recording, begun),
                             keeper,
                             audience,
-                            new Grower(this::orders, audience::answered, standing),
+                            new Grower(this::orders, answer -> answered(answer, begun), standing),
                             around.health())
                     .run(from.state());
         } finally {
             around.letGo();
+            planning.ifPresent(Planning::close);
         }
     }
 
-    /** On the line's thread. */
+    /** The record, and the planner beside it. */
+    private record Heard(Recording recording, Planning planning) implements Journal {
+        @Override
+        public void record(Stepped stepped, List<Alert> alerts) {
+            recording.record(stepped, alerts);
+            planning.decided(stepped);
+        }
+
+        @Override
+        public boolean isFailing() {
+            return recording.isFailing();
+        }
+
+        @Override
+        public int timesSetAside() {
+            return recording.timesSetAside();
+        }
+    }
+
+    /** On the loop's thread. */
+    private void answered(Answer answer, Planning planning) {
+        if (answer.order() instanceof Order.KnowTunnel) {
+            audience.says(answer.text()); // no grower asked
+            return;
+        }
+        if (answer.order() instanceof Order.PlanNow) {
+            planning.ask();
+        }
+        if (answer.taken() && answer.order() instanceof Order.HandForecast handed) {
+            planning.hand(
+                    handed.outlook() instanceof Outlook.Night night
+                            ? new HandedForecast.Night(night, planning.elapsedMs())
+                            : HandedForecast.NONE);
+        }
+        audience.answered(answer);
+    }
+
+    /** On the line's thread, or the planner's. */
     private void asked(Order order) {
         if (!byMessage.offer(order)) {
             audience.answered(new Answer(order, false, "Too much was asked for at once. Ask again."));

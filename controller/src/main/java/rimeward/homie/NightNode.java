@@ -37,6 +37,9 @@ final class NightNode {
         leaves.add(
                 new Node.Leaf(Property.of("ends", "When it is over", Datatype.DATETIME), look -> ends(look.outcome())));
         leaves.addAll(planned(site));
+        leaves.add(new Node.Leaf(
+                Property.text("last", "What the last night took, and what plainer ways would have taken"),
+                look -> Shown.text(look.told().lastNight)));
         if (allowed.contains(Command.PLAN_NOW)) {
             leaves.add(new Node.Leaf(
                     Property.of("plan", "Plan the night now", Datatype.ENUM)

@@ -163,27 +163,32 @@ public record Site(
 
     /** The same place with another floor, which {@link #takesFloor} must allow. */
     public Site withFloor(double otherC) {
-        return with(messaging, otherC, degrees, forecasting);
+        return with(messaging, otherC, degrees, forecasting, tunnel);
+    }
+
+    /** The same place, whose tunnel is known to be another. */
+    public Site withTunnel(Tunnel other) {
+        return with(messaging, floorC, degrees, forecasting, other);
     }
 
     /** The same place, whose grower reads temperatures so. */
     public Site withDegrees(Degrees other) {
-        return with(messaging, floorC, other, forecasting);
+        return with(messaging, floorC, other, forecasting, tunnel);
     }
 
     /** The same place with messages by another way. */
     public Site with(Messaging other) {
-        return with(other, floorC, degrees, forecasting);
+        return with(other, floorC, degrees, forecasting, tunnel);
     }
 
     /** The same place with forecasts from elsewhere. */
     public Site with(Forecasting other) {
-        return with(messaging, floorC, degrees, other);
+        return with(messaging, floorC, degrees, other, tunnel);
     }
 
-    private Site with(Messaging messages, double holdC, Degrees told, Forecasting forecasts) {
+    private Site with(Messaging messages, double holdC, Degrees told, Forecasting forecasts, Tunnel stands) {
         return new Site(
-                id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door,
+                id, name, zone, plants, targets, stands, sensors, heater, drying, venting, circuit, tariff, door,
                 messages, machines, holdC, told, forecasts);
     }
 
