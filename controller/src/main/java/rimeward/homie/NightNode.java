@@ -97,7 +97,8 @@ final class NightNode {
 
     private static Shown forecast(Outcome outcome, Degrees degrees) {
         if (!(outcome.outlook() instanceof Outlook.Night night)) {
-            return Shown.text("no forecast: the floor is kept by what the sensors show; a plan waits for one");
+            return Shown.text(
+                    "no plan yet: the floor is kept by what the sensors show; from noon on the night is planned");
         }
         String text = "down to " + degrees.text(night.lowestOutsideC()) + " outside, give or take "
                 + degrees.span(night.spreadK());

@@ -146,8 +146,8 @@ final class OrderDesk {
                 ? new Answer(order, true, "The forecast is asked for anew, and goes into use when it comes.")
                 : new Answer(
                         order,
-                        false,
-                        "There is nothing to plan by: the forecast's source cannot be asked anew. Hand a forecast over.");
+                        true,
+                        "The night is planned anew by what is known here: no forecast's source can be asked. You may hand one over.");
     }
 
     // ---- alerts

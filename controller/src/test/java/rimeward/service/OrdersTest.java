@@ -374,11 +374,12 @@ class OrdersTest {
 
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
-    void planningNowAsksTheSourceOrSaysThatItCannot(boolean canAsk) {
+    void planningNowAsksTheSourceOrSaysThatThereIsNone(boolean canAsk) {
         source = new Source(canAsk);
         order(new Order.PlanNow());
         run(1);
-        assertThat(answer().taken()).isEqualTo(canAsk);
+        assertThat(answer().taken()).isTrue();
+        assertThat(answer().text()).contains(canAsk ? "asked for anew" : "no forecast's source can be asked");
     }
 
     // ---- the door
