@@ -41,7 +41,7 @@ public final class AlertBoard {
     private final Slot unset;
     private final Slot disk;
     private final Slot voltage;
-    private final Watches watches;
+    private Watches watches;
     private final Slot law;
     private final List<Slot> doors = new ArrayList<>();
     private boolean doorsStir = true; // until it was looked
@@ -124,6 +124,7 @@ public final class AlertBoard {
     /** The same place with other limits, from the next outcome on. */
     public void nowAt(Site other) {
         site = other;
+        watches = watches.at(other);
     }
 
     /** What must survive a restart. */

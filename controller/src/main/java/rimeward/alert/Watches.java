@@ -16,4 +16,9 @@ record Watches(TunnelModel model, FrostWatch frost, TankWatch tank, MouldWatch m
                 new CoverWatch(),
                 new LossNews(heatLoss));
     }
+
+    /** All that was followed goes on, at the same place with another floor or a tunnel that is better known. */
+    Watches at(Site site) {
+        return new Watches(TunnelModel.assumed(site), frost, tank, mould, cover, loss);
+    }
 }

@@ -11,6 +11,7 @@ import rimeward.core.outlook.NightPlan;
 import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanPromise;
 import rimeward.core.tunnel.Lesson;
+import rimeward.core.tunnel.LossStanding;
 import rimeward.core.tunnel.TunnelEstimate;
 import rimeward.planning.Findings;
 import rimeward.port.Keep;
@@ -28,15 +29,23 @@ final class NightFindings implements Findings {
     private final Audience audience;
     private final NightsAhead nights;
     private final Consumer<Order> control;
+    private final Consumer<LossStanding> alerts;
     private @Nullable NightPlan newest;
     private @Nullable LocalDate told;
 
-    NightFindings(Site settings, Keep record, Audience audience, NightsAhead nights, Consumer<Order> control) {
+    NightFindings(
+            Site settings,
+            Keep record,
+            Audience audience,
+            NightsAhead nights,
+            Consumer<Order> control,
+            Consumer<LossStanding> alerts) {
         this.settings = settings;
         this.record = record;
         this.audience = audience;
         this.nights = nights;
         this.control = control;
+        this.alerts = alerts;
     }
 
     @Override
@@ -73,6 +82,11 @@ final class NightFindings implements Findings {
     private static boolean isWellKnown(TunnelEstimate tunnel) {
         return tunnel.heatLossWPerK().standardError()
                 <= MOST_ERROR * tunnel.heatLossWPerK().value();
+    }
+
+    @Override
+    public void heatLoss(LossStanding standing) {
+        alerts.accept(standing);
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
 import rimeward.alert.Alert;
 import rimeward.alert.AlertBoard;
@@ -19,6 +20,7 @@ import rimeward.core.order.HandedForecast;
 import rimeward.core.order.Order;
 import rimeward.core.order.Standing;
 import rimeward.core.outlook.Outlook;
+import rimeward.core.tunnel.LossStanding;
 import rimeward.planning.Planner;
 import rimeward.port.Forecasts;
 import rimeward.port.Journal;
@@ -51,7 +53,9 @@ public final class Service {
     private final OrderQueue byMessage = new OrderQueue();
     private final LongSupplier nanoTime;
     private final ControlCycle control;
+    private boolean knownSaid; // the loop's thread
     private final AlertBoard board;
+    private final AtomicReference<LossStanding> heatLoss = new AtomicReference<>(LossStanding.UNKNOWN);
 
     /**
      * @param data folder for the record
@@ -80,7 +84,7 @@ public final class Service {
         this.audience = new Messenger(audience);
         this.nanoTime = nanoTime;
         control = new ControlCycle(site, law);
-        board = new AlertBoard(site);
+        board = new AlertBoard(site, heatLoss::get);
     }
 
     /** Runs until there are no more ticks; what goes wrong in control itself is thrown. */
@@ -95,7 +99,7 @@ public final class Service {
     }
 
     private Planning planning(Recording recording, Forecasts forecasts, NightsAhead nights) {
-        NightFindings findings = new NightFindings(site, recording, audience, nights, this::asked);
+        NightFindings findings = new NightFindings(site, recording, audience, nights, this::asked, heatLoss::set);
         return Planning.start(new Planner(site, forecasts, recording.history(), findings), audience);
     }
 
@@ -154,7 +158,10 @@ public final class Service {
     /** On the loop's thread. */
     private void answered(Answer answer, Planning planning) {
         if (answer.order() instanceof Order.KnowTunnel) {
-            audience.says(answer.text()); // no grower asked
+            if (!knownSaid || !answer.taken()) { // no grower asked, and each morning's news is the lesson's own
+                audience.says(answer.text());
+            }
+            knownSaid = answer.taken();
             return;
         }
         if (answer.order() instanceof Order.PlanNow) {

@@ -6,6 +6,7 @@ import rimeward.core.outlook.NightPlan;
 import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanPromise;
 import rimeward.core.tunnel.Lesson;
+import rimeward.core.tunnel.LossStanding;
 
 /** Who hears of what the planner finds, on the planner's thread. */
 public interface Findings {
@@ -17,6 +18,9 @@ public interface Findings {
 
     /** What the nights so far teach of the tunnel. */
     void learned(Lesson lesson);
+
+    /** Whether the tunnel has come to lose more or less heat than it did. */
+    void heatLoss(LossStanding standing);
 
     /** What is expected of the air outside from now on. */
     void expects(Course course, long nowEpochS);

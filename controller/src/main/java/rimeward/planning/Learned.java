@@ -6,6 +6,7 @@ import rimeward.core.outlook.NightDiary;
 import rimeward.core.outlook.OutsideAir;
 import rimeward.core.outlook.SunTimes;
 import rimeward.core.tunnel.Lesson;
+import rimeward.core.tunnel.Stretch;
 import rimeward.core.tunnel.TunnelEstimate;
 import rimeward.core.tunnel.TunnelFit;
 import rimeward.port.History;
@@ -17,10 +18,16 @@ import rimeward.site.Site;
  * What the record of the last weeks teaches: of the tunnel, and of the nights outside.
  *
  * @param estimate learned, or assumed while there are too few nights
+ * @param stretches what the tunnel was learned from
  * @param outside the air of the last two days, a look every ten minutes, the oldest first
  */
 public record Learned(
-        Lesson lesson, TunnelEstimate estimate, NightDiary diary, List<OutsideAir.Seen> outside, SunTimes sun) {
+        Lesson lesson,
+        TunnelEstimate estimate,
+        List<Stretch> stretches,
+        NightDiary diary,
+        List<OutsideAir.Seen> outside,
+        SunTimes sun) {
     /** Older frames tell of another season, days. Own choice. */
     private static final int DAYS = 45;
 
@@ -34,6 +41,7 @@ public record Learned(
         return new Learned(
                 new Lesson.TooFew(0, TunnelFit.LEAST_DAYS),
                 TunnelEstimate.assumed(site),
+                List.of(),
                 NightDiary.EMPTY,
                 List.of(),
                 sun);
@@ -50,10 +58,11 @@ public record Learned(
                 diarist.add(row);
             }
         });
-        Lesson lesson = TunnelFit.of(site, stretches.found());
+        List<Stretch> found = stretches.found();
+        Lesson lesson = TunnelFit.of(site, found);
         TunnelEstimate estimate =
                 lesson instanceof Lesson.Learned learned ? learned.estimate() : TunnelEstimate.assumed(site);
-        return new Learned(lesson, estimate, diarist.diary, List.copyOf(diarist.outside), sun);
+        return new Learned(lesson, estimate, found, diarist.diary, List.copyOf(diarist.outside), sun);
     }
 
     /** Writes the diary from frames. */

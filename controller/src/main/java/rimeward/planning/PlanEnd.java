@@ -23,7 +23,7 @@ public final class PlanEnd {
 
     private static boolean isNight(SunTimes sun, long nowS) {
         return sun.night(nowS)
-                .map(span -> nowS < span.sunriseEpochS() + NIGHT_ENDS_S)
+                .map(span -> nowS >= span.sunsetEpochS() && nowS < span.sunriseEpochS() + NIGHT_ENDS_S)
                 .orElse(true);
     }
 

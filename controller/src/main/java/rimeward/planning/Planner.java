@@ -7,6 +7,7 @@ import rimeward.core.outlook.Forecast;
 import rimeward.core.outlook.KeptForecast;
 import rimeward.core.outlook.NightSpan;
 import rimeward.core.outlook.SunTimes;
+import rimeward.core.tunnel.LossWatch;
 import rimeward.port.Forecasts;
 import rimeward.port.History;
 import rimeward.site.Site;
@@ -106,6 +107,9 @@ public final class Planner {
         learned = Optional.of(all);
         findings.learned(all.lesson());
         school.learn(all);
+        LossWatch loss = Remembered.loss(history).after(all.lesson(), all.stretches());
+        findings.keeps(Remembered.LOSS, loss.toText());
+        findings.heatLoss(loss.standing());
     }
 
     private void reckon(SunTimes sun, long nowS) {

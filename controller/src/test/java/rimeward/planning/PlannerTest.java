@@ -32,6 +32,7 @@ import rimeward.core.reading.Reading;
 import rimeward.core.reading.Tick;
 import rimeward.core.reading.WallTime;
 import rimeward.core.tunnel.Lesson;
+import rimeward.core.tunnel.LossStanding;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
 import rimeward.port.Forecasts;
@@ -94,6 +95,15 @@ class PlannerTest {
                 .atTime(12, 0)
                 .toEpochSecond(ZoneOffset.UTC);
         assertThat(found.last().endEpochS()).isBetween(noonS - 900, noonS);
+    }
+
+    @Test
+    void betweenTheSunsNoonAndTheClocksItIsDayStill() {
+        until(11, 30); // in November the sun's noon is at a quarter to twelve here
+        found.plans.clear();
+        until(11, 59);
+        assertThat(found.plans).isEmpty();
+        assertThat(found.said).isEmpty();
     }
 
     @Test
@@ -286,6 +296,9 @@ class PlannerTest {
         public void learned(Lesson lesson) {
             lessons.add(lesson);
         }
+
+        @Override
+        public void heatLoss(LossStanding standing) {}
 
         @Override
         public void expects(Course course, long nowEpochS) {}
