@@ -48,6 +48,7 @@ public final class Service {
     private final ControlLaw law;
     private final Path file;
     private final Surroundings around;
+    private final Showing page;
     private final Messenger audience;
     private final Orders orders;
     private final OrderQueue byMessage = new OrderQueue();
@@ -81,7 +82,8 @@ public final class Service {
         file = data.resolve(RECORD);
         this.around = around;
         this.orders = orders;
-        this.audience = new Messenger(audience);
+        page = new Showing(audience);
+        this.audience = new Messenger(page);
         this.nanoTime = nanoTime;
         control = new ControlCycle(site, law);
         board = new AlertBoard(site, heatLoss::get);
@@ -92,7 +94,9 @@ public final class Service {
         Clock clock =
                 Clock.fixed(Instant.ofEpochMilli(around.now().epochMs()), ZoneOffset.UTC); // names a file, no more
         try (Recording recording = new Recording(site, file, clock, audience);
+                Showing shown = page;
                 Messenger messenger = audience) {
+            shown.begin(site, file, this::asked, recording::isFailing, messenger::isFailing, nanoTime);
             messenger.begin(site, recording, this::asked, around.handedReadings(), nanoTime);
             control(recording);
         }
@@ -115,7 +119,11 @@ public final class Service {
             begun.hand(standing.forecast());
             Restart from = saved.map(this::resumed).orElseGet(() -> new Restart(control.start(), 0));
             double outageS = saved.map(SavedState::lastOutageS).orElse(0.0);
-            StateKeeper keeper = StateKeeper.of(site, law, around.boot(), outageS, recording);
+            saved.ifPresent(state -> page.resumes(state.alerts()));
+            StateKeeper keeper = StateKeeper.of(site, law, around.boot(), outageS, state -> {
+                recording.keep(state);
+                page.kept(state);
+            });
             new ControlLoop(
                             site,
                             control,
@@ -176,7 +184,7 @@ public final class Service {
         audience.answered(answer);
     }
 
-    /** On the line's thread, or the planner's. */
+    /** On the line's thread, the page's or the planner's. */
     private void asked(Order order) {
         if (!byMessage.offer(order)) {
             audience.answered(new Answer(order, false, "Too much was asked for at once. Ask again."));
