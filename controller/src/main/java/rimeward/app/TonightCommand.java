@@ -1,6 +1,7 @@
 package rimeward.app;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
@@ -18,7 +19,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rimeward.adapter.config.SiteSettings;
-import rimeward.adapter.journal.RecordHistory;
+import rimeward.adapter.journal.RecordPast;
 import rimeward.assembly.Service;
 import rimeward.core.outlook.Alternatives;
 import rimeward.core.outlook.Course;
@@ -38,7 +39,7 @@ import rimeward.planning.Learned;
 import rimeward.planning.PlainCourse;
 import rimeward.planning.PlanEnd;
 import rimeward.planning.Remembered;
-import rimeward.port.History;
+import rimeward.port.Past;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -134,9 +135,9 @@ final class TonightCommand implements Callable<Integer> {
         Optional<RecordedEvening> recorded = RecordedEvening.of(record, settings, nowS);
         Optional<Evening> seen = recorded.map(RecordedEvening::evening);
         Site site = seen.map(Evening::site).orElse(settings);
-        History history = new RecordHistory(record);
-        Learned learned = Learned.from(history, site, nowS);
-        Course course = course(site, recorded, learned, history, nowS).until(PlanEnd.epochS(site, learned.sun(), nowS));
+        Past past = Files.isRegularFile(record) ? new RecordPast(record) : Past.none();
+        Learned learned = Learned.from(past, site, nowS);
+        Course course = course(site, recorded, learned, past, nowS).until(PlanEnd.epochS(site, learned.sun(), nowS));
         PlanStart start = start(site, seen, course, nowS);
         PlanChoices choices = choices(site, seen);
         TunnelEstimate estimate = learned.estimate();
@@ -165,7 +166,7 @@ final class TonightCommand implements Callable<Integer> {
         }
     }
 
-    private Course course(Site site, Optional<RecordedEvening> seen, Learned learned, History history, long nowS) {
+    private Course course(Site site, Optional<RecordedEvening> seen, Learned learned, Past past, long nowS) {
         OptionalDouble outsideNowC = outside(seen.map(RecordedEvening::evening));
         OutsideAir now = outsideC == null && seen.isPresent()
                 ? seen.get().evening().outside()
@@ -173,9 +174,9 @@ final class TonightCommand implements Callable<Integer> {
                         ? new OutsideAir.Seen(nowS, outsideNowC.getAsDouble(), OptionalDouble.empty())
                         : OutsideAir.UNSEEN;
         Optional<Forecast> said =
-                forecast == null ? Remembered.forecast(history) : Optional.of(HourlyCsv.read(forecast, site.zone()));
+                forecast == null ? Remembered.forecast(past) : Optional.of(HourlyCsv.read(forecast, site.zone()));
         ForecastErrors errors =
-                said.map(from -> Remembered.errors(history, from.source())).orElse(ForecastErrors.USUAL);
+                said.map(from -> Remembered.errors(past, from.source())).orElse(ForecastErrors.USUAL);
         CourseMaker maker = new CourseMaker(learned.sun());
         if (forecast == null && outsideNowC.isEmpty()) {
             throw new IllegalArgumentException(

@@ -7,17 +7,17 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import rimeward.adapter.journal.JournalLimits;
-import rimeward.adapter.journal.RecordHistory;
+import rimeward.adapter.journal.RecordPast;
 import rimeward.adapter.journal.SqliteJournal;
 import rimeward.adapter.journal.Trouble;
 import rimeward.alert.Alert;
 import rimeward.core.Stepped;
 import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanPromise;
-import rimeward.port.History;
 import rimeward.port.Journal;
 import rimeward.port.Keep;
 import rimeward.port.Outbox;
+import rimeward.port.Past;
 import rimeward.record.SavedState;
 import rimeward.site.Site;
 
@@ -109,8 +109,8 @@ final class Recording implements Journal, Keep, Outbox, AutoCloseable {
     }
 
     /** What is in it, for those who learn of it. */
-    History history() {
-        return journal == null ? History.none() : new RecordHistory(file);
+    Past past() {
+        return new RecordPast(file);
     }
 
     @Override

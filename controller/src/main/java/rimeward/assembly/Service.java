@@ -104,7 +104,7 @@ public final class Service {
 
     private Planning planning(Recording recording, Forecasts forecasts, NightsAhead nights) {
         NightFindings findings = new NightFindings(site, recording, audience, nights, this::asked, heatLoss::set);
-        return Planning.start(new Planner(site, forecasts, recording.history(), findings), audience);
+        return Planning.start(new Planner(site, forecasts, recording.past(), findings), audience);
     }
 
     private void control(Recording recording) {

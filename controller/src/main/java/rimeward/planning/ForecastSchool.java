@@ -4,18 +4,18 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rimeward.core.outlook.Forecast;
 import rimeward.core.outlook.ForecastErrors;
-import rimeward.port.History;
+import rimeward.port.Past;
 
 /** Holds each evening's forecast against the night that came, source by source. For one thread. */
 final class ForecastSchool {
-    private final History history;
+    private final Past past;
     private final Findings findings;
     private @Nullable Forecast pending;
     private String source = "";
     private ForecastErrors errors = ForecastErrors.USUAL;
 
-    ForecastSchool(History history, Findings findings) {
-        this.history = history;
+    ForecastSchool(Past past, Findings findings) {
+        this.past = past;
         this.findings = findings;
     }
 
@@ -26,7 +26,7 @@ final class ForecastSchool {
 
     private ForecastErrors of(String name) {
         if (!name.equals(source)) {
-            errors = Remembered.errors(history, name);
+            errors = Remembered.errors(past, name);
             source = name;
         }
         return errors;

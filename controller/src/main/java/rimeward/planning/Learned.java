@@ -9,7 +9,7 @@ import rimeward.core.tunnel.Lesson;
 import rimeward.core.tunnel.Stretch;
 import rimeward.core.tunnel.TunnelEstimate;
 import rimeward.core.tunnel.TunnelFit;
-import rimeward.port.History;
+import rimeward.port.Past;
 import rimeward.record.FrameRow;
 import rimeward.record.Stretches;
 import rimeward.site.Site;
@@ -48,11 +48,11 @@ public record Learned(
     }
 
     /** By all frames until now. */
-    public static Learned from(History history, Site site, long nowS) {
+    public static Learned from(Past past, Site site, long nowS) {
         SunTimes sun = SunTimes.of(site, nowS);
         Stretches stretches = new Stretches(site);
         Diarist diarist = new Diarist(site, sun, nowS - 2 * DAY_S);
-        history.eachFrameSince((nowS - DAYS * DAY_S) * 1000, row -> {
+        past.eachFrame((nowS - DAYS * DAY_S) * 1000, Long.MAX_VALUE, Integer.MAX_VALUE, row -> {
             if (row.frame().tick().wall().epochS() <= nowS) {
                 stretches.add(row);
                 diarist.add(row);

@@ -19,7 +19,7 @@ import rimeward.core.outlook.PlanPromise;
 import rimeward.core.outlook.PlanStart;
 import rimeward.core.outlook.SunTimes;
 import rimeward.core.tunnel.TunnelEstimate;
-import rimeward.port.History;
+import rimeward.port.Past;
 import rimeward.record.FrameRow;
 import rimeward.record.Night;
 import rimeward.site.Site;
@@ -35,15 +35,15 @@ final class NightPlanner {
     private static final long PROMISE_S = 3600;
 
     private final Site settings;
-    private final History history;
+    private final Past past;
     private final Findings findings;
     private final ForecastSchool school;
     private HandedForecast handed = HandedForecast.NONE;
     private Optional<LocalDate> promised = Optional.empty();
 
-    NightPlanner(Site settings, History history, Findings findings, ForecastSchool school) {
+    NightPlanner(Site settings, Past past, Findings findings, ForecastSchool school) {
         this.settings = settings;
-        this.history = history;
+        this.past = past;
         this.findings = findings;
         this.school = school;
     }
@@ -80,7 +80,7 @@ final class NightPlanner {
     private List<FrameRow> day(long nowS) {
         List<FrameRow> day = new ArrayList<>();
         try {
-            history.eachFrameSince((nowS - DAY_S) * 1000, day::add);
+            past.eachFrame((nowS - DAY_S) * 1000, Long.MAX_VALUE, Integer.MAX_VALUE, day::add);
         } catch (RuntimeException e) {
             return List.of();
         }
@@ -120,12 +120,12 @@ final class NightPlanner {
 
     private boolean isPromised(LocalDate evening) {
         return promised.filter(evening::equals).isPresent()
-                || history.plans().stream().anyMatch(plan -> plan.evening().equals(evening));
+                || past.plans(2).stream().anyMatch(plan -> plan.evening().equals(evening));
     }
 
     /** The night as far as it has gone. */
     private Optional<Night> soFar(LocalDate evening) {
-        return history.nights().stream()
+        return past.nights(2).stream()
                 .filter(night -> night.evening().equals(evening))
                 .findFirst();
     }

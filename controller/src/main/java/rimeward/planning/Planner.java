@@ -9,7 +9,7 @@ import rimeward.core.outlook.NightSpan;
 import rimeward.core.outlook.SunTimes;
 import rimeward.core.tunnel.LossWatch;
 import rimeward.port.Forecasts;
-import rimeward.port.History;
+import rimeward.port.Past;
 import rimeward.site.Site;
 
 /**
@@ -27,7 +27,7 @@ public final class Planner {
 
     private final Site settings;
     private final Forecasts forecasts;
-    private final History history;
+    private final Past past;
     private final Findings findings;
     private final ForecastSchool school;
     private final NightPlanner nights;
@@ -36,13 +36,13 @@ public final class Planner {
     private long plannedS = NEVER_S;
     private Optional<Forecast> plannedBy = Optional.empty();
 
-    public Planner(Site settings, Forecasts forecasts, History history, Findings findings) {
+    public Planner(Site settings, Forecasts forecasts, Past past, Findings findings) {
         this.settings = settings;
         this.forecasts = forecasts;
-        this.history = history;
+        this.past = past;
         this.findings = findings;
-        school = new ForecastSchool(history, findings);
-        nights = new NightPlanner(settings, history, findings, school);
+        school = new ForecastSchool(past, findings);
+        nights = new NightPlanner(settings, past, findings, school);
     }
 
     /** What the grower handed over stands before what the sources say, as it does for control. */
@@ -103,11 +103,11 @@ public final class Planner {
     }
 
     private void learn(long nowS) {
-        Learned all = Learned.from(history, settings, nowS);
+        Learned all = Learned.from(past, settings, nowS);
         learned = Optional.of(all);
         findings.learned(all.lesson());
         school.learn(all);
-        LossWatch loss = Remembered.loss(history).after(all.lesson(), all.stretches());
+        LossWatch loss = Remembered.loss(past).after(all.lesson(), all.stretches());
         findings.keeps(Remembered.LOSS, loss.toText());
         findings.heatLoss(loss.standing());
     }
@@ -116,8 +116,7 @@ public final class Planner {
         Optional<NightSpan> night = sun.night(nowS);
         Optional<NightSpan> over = isMorning(night, nowS) ? night : sun.night(nowS - DAY_S);
         if (over.isPresent() && learned.isPresent()) {
-            Reckoning.of(history, settings, learned.get().estimate(), over.get())
-                    .ifPresent(findings::reckoned);
+            Reckoning.of(past, settings, learned.get().estimate(), over.get()).ifPresent(findings::reckoned);
         }
     }
 }

@@ -14,7 +14,7 @@ import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanStart;
 import rimeward.core.reading.Reading;
 import rimeward.core.tunnel.TunnelEstimate;
-import rimeward.port.History;
+import rimeward.port.Past;
 import rimeward.record.FrameRow;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
@@ -50,9 +50,9 @@ final class Reckoning {
     }
 
     /** Empty where the record does not show the whole night. */
-    static Optional<PastNight> of(History history, Site site, TunnelEstimate estimate, NightSpan span) {
+    static Optional<PastNight> of(Past past, Site site, TunnelEstimate estimate, NightSpan span) {
         Reckoning night = new Reckoning(site, span);
-        history.eachFrameSince(night.fromS * 1000, night::add);
+        past.eachFrame(night.fromS * 1000, Long.MAX_VALUE, Integer.MAX_VALUE, night::add);
         return night.isWhole() ? night.beside(estimate) : Optional.empty();
     }
 

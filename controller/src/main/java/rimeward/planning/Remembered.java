@@ -6,7 +6,7 @@ import rimeward.core.outlook.Forecast;
 import rimeward.core.outlook.ForecastErrors;
 import rimeward.core.outlook.KeptForecast;
 import rimeward.core.tunnel.LossWatch;
-import rimeward.port.History;
+import rimeward.port.Past;
 
 /** What the planner keeps in the record under a name. What cannot be read back, of another version perhaps, counts as never kept. */
 public final class Remembered {
@@ -17,8 +17,8 @@ public final class Remembered {
     private Remembered() {}
 
     /** The forecast that the last plan was made by. */
-    public static Optional<Forecast> forecast(History history) {
-        return parsed(history.learned(FORECAST), KeptForecast::read);
+    public static Optional<Forecast> forecast(Past past) {
+        return parsed(past.learned(FORECAST), KeptForecast::read);
     }
 
     static String errorsOf(String source) {
@@ -26,13 +26,13 @@ public final class Remembered {
     }
 
     /** What a source's forecasts missed here before. */
-    public static ForecastErrors errors(History history, String source) {
-        return parsed(history.learned(errorsOf(source)), ForecastErrors::parse).orElse(ForecastErrors.USUAL);
+    public static ForecastErrors errors(Past past, String source) {
+        return parsed(past.learned(errorsOf(source)), ForecastErrors::parse).orElse(ForecastErrors.USUAL);
     }
 
     /** What the nights so far said of the heat loss. */
-    static LossWatch loss(History history) {
-        return parsed(history.learned(LOSS), LossWatch::parse).orElse(LossWatch.NEW);
+    static LossWatch loss(Past past) {
+        return parsed(past.learned(LOSS), LossWatch::parse).orElse(LossWatch.NEW);
     }
 
     private static <T> Optional<T> parsed(Optional<String> text, Function<String, T> parser) {

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import rimeward.alert.Alert;
 import rimeward.core.ControlCycle;
 import rimeward.core.ControlState;
 import rimeward.core.Stepped;
@@ -36,9 +37,10 @@ import rimeward.core.tunnel.LossStanding;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
 import rimeward.port.Forecasts;
-import rimeward.port.History;
+import rimeward.port.Past;
 import rimeward.record.FrameRow;
 import rimeward.record.Night;
+import rimeward.record.Switched;
 import rimeward.site.Site;
 
 /** Days of a tunnel at 6 °C; outside it falls from 4 °C at two in the afternoon to -4 °C at two in the morning, and rises again. */
@@ -229,7 +231,7 @@ class PlannerTest {
     }
 
     /** A record in memory that may fail. */
-    private final class Book implements History {
+    private final class Book implements Past {
         private final List<FrameRow> rows = new ArrayList<>();
         private boolean fails;
 
@@ -244,22 +246,32 @@ class PlannerTest {
         }
 
         @Override
-        public void eachFrameSince(long epochMs, Consumer<FrameRow> taker) {
+        public void eachFrame(long fromMs, long toMs, int most, Consumer<FrameRow> taker) {
             check();
             rows.stream()
-                    .filter(row -> row.frame().tick().wall().epochMs() >= epochMs)
+                    .filter(row -> row.frame().tick().wall().epochMs() >= fromMs)
                     .forEach(taker);
         }
 
         @Override
-        public List<Night> nights() {
+        public List<Night> nights(int most) {
             check();
             return List.of();
         }
 
         @Override
-        public List<PlanPromise> plans() {
+        public List<PlanPromise> plans(int most) {
             check();
+            return List.of();
+        }
+
+        @Override
+        public List<Switched> switches(long fromMs, long toMs, int most) {
+            return List.of();
+        }
+
+        @Override
+        public List<Alert> alerts(long fromMs, long toMs, int most) {
             return List.of();
         }
 

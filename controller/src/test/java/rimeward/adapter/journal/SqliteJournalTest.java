@@ -1,6 +1,7 @@
 package rimeward.adapter.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
@@ -27,7 +28,7 @@ import rimeward.core.outlook.Alternatives;
 import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanPromise;
 import rimeward.core.tunnel.Figure;
-import rimeward.port.History;
+import rimeward.port.Past;
 import rimeward.record.FrameRow;
 import rimeward.record.SavedState;
 
@@ -132,8 +133,8 @@ class SqliteJournalTest {
         Figure figure = new Figure(1, 0.5);
         PlanPromise promise =
                 new PlanPromise(night.evening(), 7, 4, figure, figure, figure, figure, figure, 0.25, false, 0, 0, 0);
-        History history = new RecordHistory(file());
-        assertThat(history.learned("a")).isEmpty(); // no file yet
+        Past past = new RecordPast(file());
+        assertThatThrownBy(() -> past.learned("a")).isInstanceOf(Past.Unreadable.class); // no file yet
         try (SqliteJournal journal = open(JournalLimits.usual())) {
             journal.keep(promise);
             journal.keep(night);
@@ -141,11 +142,11 @@ class SqliteJournalTest {
             journal.keepLearned("b", "other");
             journal.keepLearned("a", "three");
         }
-        assertThat(history.plans()).containsExactly(promise);
+        assertThat(past.plans(9)).containsExactly(promise);
         assertThat(RecordFile.past(file())).containsExactly(night);
-        assertThat(history.learned("a")).contains("three");
-        assertThat(history.learned("b")).contains("other");
-        assertThat(history.learned("c' OR '1'='1")).isEmpty();
+        assertThat(past.learned("a")).contains("three");
+        assertThat(past.learned("b")).contains("other");
+        assertThat(past.learned("c' OR '1'='1")).isEmpty();
     }
 
     @Test
