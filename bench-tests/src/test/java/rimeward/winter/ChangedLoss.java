@@ -36,6 +36,9 @@ final class ChangedLoss {
             if (Math.abs(isWPerK / wantWPerK - 1) < NEAR) {
                 return with(factor);
             }
+            if (isWPerK == beforeWPerK) {
+                break; // it does not answer any more
+            }
             double next = factor + (wantWPerK - isWPerK) * (factor - beforeFactor) / (isWPerK - beforeWPerK);
             beforeFactor = factor;
             beforeWPerK = isWPerK;
