@@ -48,7 +48,7 @@ final class LossBench {
         Scenario made = new RandomWinter(seed, days).frosty();
         Scenario scenario = ChangedLoss.quick(made, made.tunnel());
         NightMeans means = new NightMeans();
-        List<Stretch> same = FitBench.stretches(scenario, means);
+        List<Stretch> same = FitBench.stretches(scenario, means::look);
         Lesson lesson = TunnelFit.of(scenario.site(), until(same, scenario.startEpochS(), LEARNED_AFTER_DAYS));
         LossWatch watch = LossWatch.NEW.after(lesson, until(same, scenario.startEpochS(), LEARNED_AFTER_DAYS));
         if (watch.standing() instanceof LossStanding.Unknown) {
@@ -71,7 +71,7 @@ final class LossBench {
         }
         for (double share : shares) {
             Scenario changed = new ChangedLoss(scenario, means.benchesC(), share > 0 && seed % 2 == 0).by(share);
-            List<Stretch> other = FitBench.stretches(changed, new NightMeans());
+            List<Stretch> other = FitBench.stretches(changed, new NightMeans()::look);
             for (int day = FIRST_CHANGE_DAY; day + LOOKED_FOR_DAYS <= days; day += BETWEEN_DAYS) {
                 LossWatch before = daily.get(day - LEARNED_AFTER_DAYS);
                 if (before.standing() instanceof LossStanding.Usual) {

@@ -231,8 +231,14 @@ public final class Stretches {
 
         private void close(long atS) {
             boolean dark = isDark(site, atS - QUARTER_S) && isDark(site, atS - 1);
-            quarters.add(
-                    new Stretch.Quarter(endKS / endS, outsideKS / seenS, meansW(heaterJ), meansW(dryerJ), dark, shut));
+            quarters.add(new Stretch.Quarter(
+                    endKS / endS,
+                    outsideKS / seenS,
+                    meansW(heaterJ),
+                    meansW(dryerJ),
+                    dark,
+                    SunClock.height(atS - QUARTER_S / 2, site.zone()),
+                    shut));
             outsideKS = 0;
             endKS = 0;
             endS = 0;

@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 
 /** The numbers of a {@link GreyBox} as words on a line, and the same tunnel with a larger loss. */
 final class BoxText {
-    private static final int COUNT = 13;
+    private static final int COUNT = 14;
 
     private BoxText() {}
 
@@ -47,9 +47,10 @@ final class BoxText {
                 is.skyK(),
                 is.dryerYield(),
                 is.sunOnMass(),
-                is.sunStepW(),
+                is.sunW(),
+                is.sunSpreadW(),
+                is.windSpreadW(),
                 is.airNoiseK(),
-                is.massNoiseK(),
                 is.readNoiseK());
     }
 
@@ -67,6 +68,7 @@ final class BoxText {
                 all.get(9),
                 all.get(10),
                 all.get(11),
-                all.get(12));
+                all.get(12),
+                all.get(13));
     }
 }

@@ -34,9 +34,10 @@ class LossWatchTest {
                     0,
                     1,
                     0.7,
-                    300,
+                    1900,
+                    1000,
+                    40,
                     0.1,
-                    0.01,
                     0.05)),
             0.5);
 
@@ -67,7 +68,7 @@ class LossWatchTest {
                 massC += (toMassW + 0.7 * sunW) * STEP_S / MASS_J_PER_K;
             }
             double readC = airC + 0.03 * chance.nextGaussian();
-            quarters.add(new Stretch.Quarter(readC, outsideC, heatersW, NOTHING, dark, true));
+            quarters.add(new Stretch.Quarter(readC, outsideC, heatersW, NOTHING, dark, dark ? 0 : 0.3, true));
         }
         return List.of(new Stretch(NOON_EPOCH_S, quarters));
     }
@@ -150,7 +151,8 @@ class LossWatchTest {
             warm.add(new Stretch(
                     stretch.startEpochS(),
                     stretch.quarters().stream()
-                            .map(q -> new Stretch.Quarter(q.airC(), q.airC(), NOTHING, NOTHING, q.dark(), true))
+                            .map(q -> new Stretch.Quarter(
+                                    q.airC(), q.airC(), NOTHING, NOTHING, q.dark(), q.sunHeight(), true))
                             .toList()));
         }
         assertThat(LossWatch.NEW.after(learned, warm).standing()).isEqualTo(LossStanding.UNKNOWN);
