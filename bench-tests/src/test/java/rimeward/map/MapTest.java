@@ -34,7 +34,7 @@ final class MapTest {
             core.guard        | core.decision core.judgement core.watch core.tunnel site
             core              | core.* site
             alert             | core.* site
-            record            | core.* alert site
+            record            | core.* alert air site
             homie             | core.* alert json record site
             page              | core.* homie alert record json sizing air site
             port              | core core.reading core.guard core.order alert core.outlook record site
