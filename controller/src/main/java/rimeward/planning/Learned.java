@@ -6,10 +6,13 @@ import rimeward.core.outlook.NightDiary;
 import rimeward.core.outlook.OutsideAir;
 import rimeward.core.outlook.SunTimes;
 import rimeward.core.tunnel.Lesson;
+import rimeward.core.tunnel.Moisture;
+import rimeward.core.tunnel.MoistureFit;
 import rimeward.core.tunnel.Stretch;
 import rimeward.core.tunnel.TunnelEstimate;
 import rimeward.core.tunnel.TunnelFit;
 import rimeward.port.Past;
+import rimeward.record.DampQuarters;
 import rimeward.record.FrameRow;
 import rimeward.record.Stretches;
 import rimeward.site.Site;
@@ -17,7 +20,7 @@ import rimeward.site.Site;
 /**
  * What the record of the last weeks teaches: of the tunnel, and of the nights outside.
  *
- * @param estimate learned, or assumed while there are too few nights
+ * @param estimate heat and damp as learned, each as assumed while there are too few nights
  * @param stretches what the tunnel was learned from
  * @param outside the air of the last two days, a look every ten minutes, the oldest first
  */
@@ -51,17 +54,21 @@ public record Learned(
     public static Learned from(Past past, Site site, long nowS) {
         SunTimes sun = SunTimes.of(site, nowS);
         Stretches stretches = new Stretches(site);
+        DampQuarters damp = new DampQuarters(site);
         Diarist diarist = new Diarist(site, sun, nowS - 2 * DAY_S);
         past.eachFrame((nowS - DAYS * DAY_S) * 1000, Long.MAX_VALUE, Integer.MAX_VALUE, row -> {
             if (row.frame().tick().wall().epochS() <= nowS) {
                 stretches.add(row);
+                damp.add(row);
                 diarist.add(row);
             }
         });
         List<Stretch> found = stretches.found();
         Lesson lesson = TunnelFit.of(site, found);
-        TunnelEstimate estimate =
+        TunnelEstimate warm =
                 lesson instanceof Lesson.Learned learned ? learned.estimate() : TunnelEstimate.assumed(site);
+        TunnelEstimate estimate =
+                MoistureFit.of(site, warm, damp.found()) instanceof Moisture.Learned moist ? moist.in(warm) : warm;
         return new Learned(lesson, estimate, found, diarist.diary, List.copyOf(diarist.outside), sun);
     }
 

@@ -23,7 +23,7 @@ final class NightNodeTest {
     void aPlanIsToldUntilItsNightIsOver() {
         exchange.connect();
         tick(0, true);
-        assertThat(said("says")).startsWith("no forecast");
+        assertThat(said("says")).startsWith("no plan yet");
         assertThat(said("energy")).isEmpty();
         exchange.send(exchange.device.planned(OddPlans.of(site, 1)));
         assertThat(said("says")).startsWith("A guess: The floor of 4.0 °C ");
@@ -35,7 +35,7 @@ final class NightNodeTest {
         tick(719, true);
         assertThat(said("energy")).isNotEmpty();
         tick(720, true);
-        assertThat(said("says")).startsWith("no forecast");
+        assertThat(said("says")).startsWith("no plan yet");
         assertThat(said("energy")).isEmpty();
     }
 

@@ -23,6 +23,27 @@ public final class LessonText {
         return table((Lesson.Learned) lesson, site.tunnel());
     }
 
+    /** What was learned of the damp beside what is assumed, or why nothing was. */
+    public static String damp(Moisture moisture, TunnelEstimate assumed) {
+        if (!(moisture instanceof Moisture.Learned moist)) {
+            return "\nOf the damp nothing was learned: " + ((Moisture.Unclear) moisture).why() + ".\n";
+        }
+        return "\n"
+                + line(
+                        "air exchanged, kg/h",
+                        moist.airExchangeKgPerS(),
+                        1 / 3600.0,
+                        assumed.airExchangeKgPerS().value(),
+                        "assumed")
+                + line(
+                        "wetting, kg/h per g/kg",
+                        moist.wettingKgPerS(),
+                        1 / 3.6,
+                        assumed.wettingKgPerS().value(),
+                        "assumed")
+                + "These two make the damp of the plan right; they are no property of pots and gaps.\n";
+    }
+
     /** The same in one sentence. */
     public static String brief(Lesson lesson) {
         if (lesson instanceof Lesson.TooFew few) {
@@ -57,13 +78,18 @@ public final class LessonText {
     }
 
     private static String line(String name, Figure figure, double unit, double said) {
+        return line(name, figure, unit, said, "the settings say");
+    }
+
+    private static String line(String name, Figure figure, double unit, double said, String who) {
         return String.format(
                 Locale.ROOT,
-                "%-27s %8.0f  from %.0f to %.0f; the settings say %.0f\n",
+                "%-27s %8.0f  from %.0f to %.0f; %s %.0f\n",
                 name,
                 figure.value() / unit,
                 figure.least() / unit,
                 figure.most() / unit,
+                who,
                 said / unit);
     }
 }

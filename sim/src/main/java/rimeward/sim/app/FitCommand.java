@@ -12,7 +12,11 @@ import rimeward.adapter.config.SiteSettings;
 import rimeward.adapter.journal.RecordFile;
 import rimeward.core.tunnel.Lesson;
 import rimeward.core.tunnel.LessonText;
+import rimeward.core.tunnel.Moisture;
+import rimeward.core.tunnel.MoistureFit;
+import rimeward.core.tunnel.TunnelEstimate;
 import rimeward.core.tunnel.TunnelFit;
+import rimeward.record.DampQuarters;
 import rimeward.record.Stretches;
 import rimeward.site.Site;
 
@@ -45,9 +49,16 @@ final class FitCommand implements Callable<Integer> {
     public Integer call() {
         Site site = SiteSettings.read(settings);
         Stretches stretches = new Stretches(site);
-        RecordFile.eachFrameSince(record, 0, stretches::add);
+        DampQuarters damp = new DampQuarters(site);
+        RecordFile.eachFrameSince(record, 0, row -> {
+            stretches.add(row);
+            damp.add(row);
+        });
         Lesson lesson = TunnelFit.of(site, stretches.found());
-        spec.commandLine().getOut().print(LessonText.sheet(lesson, site));
+        TunnelEstimate assumed = TunnelEstimate.assumed(site);
+        TunnelEstimate warm = lesson instanceof Lesson.Learned learned ? learned.estimate() : assumed;
+        Moisture moisture = MoistureFit.of(site, warm, damp.found());
+        spec.commandLine().getOut().print(LessonText.sheet(lesson, site) + LessonText.damp(moisture, assumed));
         spec.commandLine().getOut().flush();
         return lesson instanceof Lesson.Learned ? ExitCode.OK : NOT_YET;
     }
