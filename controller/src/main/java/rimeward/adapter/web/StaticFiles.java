@@ -78,8 +78,9 @@ final class StaticFiles {
             if (in == null) {
                 return Optional.empty();
             }
-            ByteBuffer plain = ByteBuffer.wrap(in.readAllBytes());
-            return Optional.of(new StaticFile(type, plain, packed(plain), tag(plain.array())));
+            byte[] bytes = in.readAllBytes();
+            ByteBuffer plain = ByteBuffer.wrap(bytes);
+            return Optional.of(new StaticFile(type, plain, packed(plain), tag(bytes)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -96,9 +97,11 @@ final class StaticFiles {
 
     /** As gzip (RFC 1952). */
     static ByteBuffer packed(ByteBuffer plain) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream(plain.remaining() / 2 + 64);
+        byte[] bytes = new byte[plain.remaining()];
+        plain.duplicate().get(bytes);
+        ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length / 2 + 64);
         try (GZIPOutputStream packing = new GZIPOutputStream(out)) {
-            packing.write(plain.array());
+            packing.write(bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
