@@ -24,7 +24,7 @@ final class MapTest {
             json              |
             strip             |
             report            | strip
-            sizing            | air json site
+            sizing            | air site
             core.reading      | site
             core.judgement    | core.reading air site
             core.tunnel       | core.judgement air site
@@ -39,6 +39,7 @@ final class MapTest {
             homie             | core.* alert json record site
             page              | core.* homie alert record json report strip air site
             port              | core core.reading core.guard core.order alert core.outlook record site
+            planning          | core.* port record air site
             service           | core.* port record alert site
             adapter.pi        | port core.reading core.guard site
             fitting           | port core.reading site
@@ -47,7 +48,7 @@ final class MapTest {
             adapter.forecast  | port core.outlook core.reading json air site
             adapter.web       | core.* page port json record report alert site
             adapter.config    | site
-            assembly          | core.* homie port service alert record adapter.journal adapter.mqtt adapter.web site
+            assembly          | core.* homie planning port service alert record adapter.journal adapter.mqtt adapter.web site
             app               | *
 
             sim.physics       | air

@@ -3,6 +3,9 @@ package rimeward.winter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
+import rimeward.core.Outcome;
 import rimeward.core.decision.DutyLaw;
 import rimeward.core.tunnel.Figure;
 import rimeward.core.tunnel.Lesson;
@@ -10,18 +13,24 @@ import rimeward.core.tunnel.Stretch;
 import rimeward.core.tunnel.TunnelFit;
 import rimeward.record.FrameRow;
 import rimeward.record.Stretches;
+import rimeward.sim.physics.HeatPath;
 import rimeward.sim.run.LawChoice;
 import rimeward.sim.run.LawLabel;
 import rimeward.sim.run.Replay;
 import rimeward.sim.scenario.Scenario;
+import rimeward.sim.world.Truth;
 import rimeward.site.RelaySet;
 
 /**
- * What thirteen days of frost teach of tunnels that nobody has seen, with sensors that lie within what is stated of them. Prints a table and
+ * What fourteen days of frost teach of tunnels that nobody has seen, with sensors that lie within what is stated of them. Prints a table and
  * asserts nothing. Arguments: first seed, how many.
  */
 final class FitBench {
-    private static final int DAYS = 15;
+    private static final int DAYS = 15; // fourteen to learn from, and the night to come
+
+    /** A dryer that ran for less tells nothing, J. Own choice: 1 kWh. */
+    private static final double LEAST_DRYER_J = 3.6e6;
+
     private static final int MINUTE_MS = 60_000;
     private static final int QUARTERS_A_DAY = 96;
     private static final int FROM_NOON_TO_DUSK = 24;
@@ -33,7 +42,8 @@ final class FitBench {
         long first = Long.parseLong(args[0]);
         int count = Integer.parseInt(args[1]);
         System.out.println(
-                "seed  truth W/K  settings  learned  +-95 %  off %  covers  whiteness  next night's lowest off K");
+                "seed  truth W/K  settings  learned  +-95 %  off %  covers  whiteness  next night's lowest off K"
+                        + "  dryer's yield learned / true");
         List<Found> all = new ArrayList<>();
         for (long seed = first; seed < first + count; seed++) {
             Scenario scenario = new RandomWinter(seed, DAYS).frosty();
@@ -55,7 +65,13 @@ final class FitBench {
                         .orElseThrow()));
     }
 
-    private record Found(double truthWPerK, Figure learnedWPerK, double whiteness, double missedK) {
+    private record Found(
+            double truthWPerK,
+            Figure learnedWPerK,
+            double whiteness,
+            double missedK,
+            Figure dryerYield,
+            OptionalDouble trueYield) {
         double offPercent() {
             return 100 * (learnedWPerK.value() / truthWPerK - 1);
         }
@@ -67,7 +83,7 @@ final class FitBench {
         String text(double settingsWPerK) {
             return String.format(
                     Locale.ROOT,
-                    "%9.1f %9.1f %8.1f %7.1f %6.1f  %6s %10.3f %10.2f",
+                    "%9.1f %9.1f %8.1f %7.1f %6.1f  %6s %10.3f %10.2f %s",
                     truthWPerK,
                     settingsWPerK,
                     learnedWPerK.value(),
@@ -75,13 +91,31 @@ final class FitBench {
                     offPercent(),
                     covers() ? "yes" : "no",
                     whiteness,
-                    missedK);
+                    missedK,
+                    yieldText());
+        }
+
+        private String yieldText() {
+            if (trueYield.isEmpty()) {
+                return "";
+            }
+            return String.format(
+                    Locale.ROOT,
+                    "%24.2f +-%.2f / %.2f",
+                    dryerYield.value(),
+                    dryerYield.most() - dryerYield.value(),
+                    trueYield.getAsDouble());
         }
     }
 
     private static Found look(Scenario scenario) {
         NightMeans means = new NightMeans();
-        List<Stretch> all = stretches(scenario, means);
+        double[] yield = {0, 0};
+        List<Stretch> all = stretches(scenario, (outcome, truth) -> {
+            means.look(outcome, truth);
+            yield[0] = truth.heat().inJ(HeatPath.DRYER);
+            yield[1] = truth.heat().inJ(HeatPath.COLLECTION) + truth.heat().inJ(HeatPath.DEFROST);
+        });
         Stretch last = all.get(all.size() - 1);
         int dusk = last.quarters().size() - QUARTERS_A_DAY + FROM_NOON_TO_DUSK;
         List<Stretch> seen = new ArrayList<>(all.subList(0, all.size() - 1));
@@ -98,7 +132,9 @@ final class FitBench {
                 SteadyLoss.wPerK(scenario, means.benchesC()),
                 learned.estimate().heatLossWPerK(),
                 learned.whiteness(),
-                missedK);
+                missedK,
+                learned.estimate().dryerYield(),
+                yield[0] < LEAST_DRYER_J ? OptionalDouble.empty() : OptionalDouble.of(1 + yield[1] / yield[0]));
     }
 
     private static Stretch part(Stretch whole, int quarters) {
@@ -106,11 +142,11 @@ final class FitBench {
     }
 
     /** As the record would have it: each change, and a frame a minute. */
-    private static List<Stretch> stretches(Scenario scenario, NightMeans means) {
+    static List<Stretch> stretches(Scenario scenario, BiConsumer<Outcome, Truth> onlooker) {
         Stretches found = new Stretches(scenario.site());
         RelaySet[] closed = {RelaySet.none()};
         Replay.run(scenario, new LawChoice(new LawLabel("duty", "ours", true), new DutyLaw()), (outcome, truth) -> {
-            means.look(outcome, truth);
+            onlooker.accept(outcome, truth);
             boolean change = !closed[0].equals(outcome.guarded().closed());
             closed[0] = outcome.guarded().closed();
             if (change || outcome.frame().tick().elapsedMs() % MINUTE_MS < scenario.tickS() * 1000L) {

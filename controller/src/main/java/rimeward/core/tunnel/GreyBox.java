@@ -4,10 +4,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Air and mass as two nodes in quarters of an hour, of which only the air is seen; the mass, and the sun by day, are followed by a Kalman
+ * Air and mass as two nodes in quarters of an hour, of which only the air is seen; the mass and two unseen heats are followed by a Kalman
  * filter. After Bacher &amp; Madsen, "Identifying suitable models for the heat dynamics of buildings", Energy and Buildings 43 (2011)
- * 1511–1522: their model with two states, interior and medium, its noise and its likelihood. Nobody measures the sun here, so it is a third
- * state that wanders by day and is nothing in the dark: what it leaves in the mass is what comes back at night.
+ * 1511–1522: their model with two states, interior and medium, its noise and its likelihood.
+ *
+ * <p>Nobody measures the sun here. Its heat goes with its height, which the clock tells, and with how clear the day is, which wanders: what it leaves in the
+ * mass is what comes back at night. Left to wander freely it would be drawn to whatever makes the air's course smooth, and the mass with it.
+ * The other unseen heat is what wind and sky take more or less than usual. It goes on for hours, and the thermostat answers it: taken for
+ * noise of each quarter alone, it would be mistaken for the mass.
  *
  * <p>The outside is constant within a quarter and the machines' heat within a minute, so the step is exact: a heater that comes and goes
  * every few minutes would otherwise look like air that hardly answers.
@@ -19,6 +23,14 @@ public final class GreyBox {
     /** What an open door or a fan may do to the air in a quarter, K. Own choice. */
     private static final double AIRED_K = 3;
 
+    /** How long a clear or a cloudy sky lasts, and more or less wind; how much of what these take goes through the mass. Own choices. */
+    private static final double CLEAR_LASTS_S = 8 * 3600;
+
+    private static final double WINDY_LASTS_S = 6 * 3600;
+    private static final double WIND_ON_MASS = 0.3;
+    private static final double CLEAR_STAYS = StrictMath.exp(-Stretch.QUARTER_S / CLEAR_LASTS_S);
+    private static final double WINDY_STAYS = StrictMath.exp(-Stretch.QUARTER_S / WINDY_LASTS_S);
+
     private static final double LN_2PI = StrictMath.log(2 * StrictMath.PI);
 
     /**
@@ -27,9 +39,10 @@ public final class GreyBox {
      * @param massLossWPerK what the mass loses to outside past the air: long-wave to film and sky, and by evaporation
      * @param skyK how much colder than its air the outside is for the tunnel, because of the sky, K
      * @param sunOnMass share of the sun that the mass takes, the rest the air
-     * @param sunStepW how far the sun's heat wanders in a quarter of an hour by day, W
+     * @param sunW heat of the sun on a usual day, were it overhead, W
+     * @param sunSpreadW standard deviation of that with how clear it is, W
+     * @param windSpreadW standard deviation of what wind and sky take more or less than usual, W
      * @param airNoiseK what shakes the air in a quarter of an hour besides, K
-     * @param massNoiseK the same of the mass, K
      * @param readNoiseK noise of the benches' mean, K
      */
     record Numbers(
@@ -42,9 +55,10 @@ public final class GreyBox {
             double skyK,
             double dryerYield,
             double sunOnMass,
-            double sunStepW,
+            double sunW,
+            double sunSpreadW,
+            double windSpreadW,
             double airNoiseK,
-            double massNoiseK,
             double readNoiseK) {}
 
     private final Numbers is;
@@ -60,8 +74,10 @@ public final class GreyBox {
     private final double gMassMass;
     private final double[] heatAir = new double[Stretch.MINUTES]; // K/W of the air at the quarter's end
     private final double[] heatMass = new double[Stretch.MINUTES];
-    private final double sunAir;
+    private final double sunAir; // K/W of the air at the quarter's end by the sun, and so on
     private final double sunMass;
+    private final double windAir;
+    private final double windMass;
 
     GreyBox(Numbers numbers) {
         is = numbers;
@@ -107,8 +123,14 @@ public final class GreyBox {
         gAirMass = g[1];
         gMassAir = g[2];
         gMassMass = g[3];
+        windAir = gAirAir * (1 - WIND_ON_MASS) + gAirMass * WIND_ON_MASS;
+        windMass = gMassAir * (1 - WIND_ON_MASS) + gMassMass * WIND_ON_MASS;
         sunAir = gAirAir * (1 - is.sunOnMass) + gAirMass * is.sunOnMass;
         sunMass = gMassAir * (1 - is.sunOnMass) + gMassMass * is.sunOnMass;
+    }
+
+    Numbers numbers() {
+        return is;
     }
 
     private double intoAirW(Stretch.Quarter quarter) {
@@ -130,84 +152,102 @@ public final class GreyBox {
         return is.massLossWPerK * (quarter.outsideC() - is.skyK) + is.groundW;
     }
 
-    /** What the filter holds to be so. For one thread. */
+    /** What the filter holds to be so: air, °C; mass, °C; the sun's heat less that of a usual day, W; wind's and sky's, W. For one thread. */
     private final class Filter {
-        private double airC;
-        private double massC;
-        private double sunW;
-        private double pAir;
-        private double pAirMass;
-        private double pAirSun;
-        private double pMass;
-        private double pMassSun;
-        private double pSun;
+        private static final int STATES = 4;
+        private static final int AIR = 0;
+        private static final int MASS = 1;
+        private static final int SUN = 2;
+        private static final int WIND = 3;
+
+        private final double[] at;
+        private final double[][] covariance = new double[STATES][STATES];
+        private final double[][] moves = new double[STATES][STATES];
+        private final double[][] half = new double[STATES][STATES];
         private double variance;
         private double missedK;
 
         Filter(double startAirC) {
-            airC = startAirC;
-            massC = startAirC;
+            at = new double[] {startAirC, startAirC, 0, 0};
             double readVar = is.readNoiseK * is.readNoiseK;
-            pAir = readVar;
-            pAirMass = readVar;
-            pMass = readVar + MASS_APART_K * MASS_APART_K;
+            covariance[AIR][AIR] = readVar;
+            covariance[AIR][MASS] = readVar;
+            covariance[MASS][AIR] = readVar;
+            covariance[MASS][MASS] = readVar + MASS_APART_K * MASS_APART_K;
+            covariance[SUN][SUN] = is.sunSpreadW * is.sunSpreadW;
+            covariance[WIND][WIND] = is.windSpreadW * is.windSpreadW;
+            moves[AIR][AIR] = fAirAir;
+            moves[AIR][MASS] = fAirMass;
+            moves[MASS][AIR] = fMassAir;
+            moves[MASS][MASS] = fMassMass;
+            moves[AIR][WIND] = windAir;
+            moves[MASS][WIND] = windMass;
+            moves[SUN][SUN] = CLEAR_STAYS;
+            moves[WIND][WIND] = WINDY_STAYS;
+        }
+
+        double airC() {
+            return at[AIR];
         }
 
         /** To the end of a quarter, by what came in. */
         void predict(Stretch.Quarter quarter) {
-            if (quarter.dark()) {
-                sunW = 0;
-                pSun = 0;
-                pAirSun = 0;
-                pMassSun = 0;
-            } else {
-                pSun += is.sunStepW * is.sunStepW;
-            }
+            double sunHeight = quarter.sunHeight();
+            moves[AIR][SUN] = sunAir * sunHeight;
+            moves[MASS][SUN] = sunMass * sunHeight;
             double intoW = intoAirW(quarter);
             double massW = intoMassW(quarter);
-            double thenAirC = fAirAir * airC
-                    + fAirMass * massC
-                    + gAirAir * intoW
-                    + gAirMass * massW
-                    + sunAir * sunW
-                    + byHeat(heatAir, quarter);
-            massC = fMassAir * airC
-                    + fMassMass * massC
-                    + gMassAir * intoW
-                    + gMassMass * massW
-                    + sunMass * sunW
-                    + byHeat(heatMass, quarter);
-            airC = thenAirC;
-            double airAir = fAirAir * pAir + fAirMass * pAirMass + sunAir * pAirSun;
-            double airMass = fAirAir * pAirMass + fAirMass * pMass + sunAir * pMassSun;
-            double airSun = fAirAir * pAirSun + fAirMass * pMassSun + sunAir * pSun;
-            double massAir = fMassAir * pAir + fMassMass * pAirMass + sunMass * pAirSun;
-            double massMass = fMassAir * pAirMass + fMassMass * pMass + sunMass * pMassSun;
-            double massSun = fMassAir * pAirSun + fMassMass * pMassSun + sunMass * pSun;
-            double airNoiseK = quarter.shut() ? is.airNoiseK : AIRED_K;
-            pAir = airAir * fAirAir + airMass * fAirMass + airSun * sunAir + airNoiseK * airNoiseK;
-            pAirMass = airAir * fMassAir + airMass * fMassMass + airSun * sunMass;
-            pMass = massAir * fMassAir + massMass * fMassMass + massSun * sunMass + is.massNoiseK * is.massNoiseK;
-            pAirSun = airSun;
-            pMassSun = massSun;
+            double usualSunW = is.sunW * sunHeight;
+            double[] was = at.clone();
+            for (int i = 0; i < STATES; i++) {
+                at[i] = moved(moves[i], was);
+            }
+            at[AIR] += gAirAir * intoW + gAirMass * massW + sunAir * usualSunW + byHeat(heatAir, quarter);
+            at[MASS] += gMassAir * intoW + gMassMass * massW + sunMass * usualSunW + byHeat(heatMass, quarter);
+            spread(quarter.shut() ? is.airNoiseK : AIRED_K);
+        }
+
+        /** One row of what moves, times a column. */
+        private static double moved(double[] row, double[] column) {
+            return row[AIR] * column[AIR]
+                    + row[MASS] * column[MASS]
+                    + row[SUN] * column[SUN]
+                    + row[WIND] * column[WIND];
+        }
+
+        private void spread(double airNoiseK) {
+            for (int i = 0; i < STATES; i++) {
+                for (int j = 0; j < STATES; j++) {
+                    half[i][j] = moved(moves[j], covariance[i]); // it is symmetric, so a row is as good as a column
+                }
+            }
+            for (int i = 0; i < STATES; i++) {
+                for (int j = 0; j <= i; j++) {
+                    double sum = 0;
+                    for (int k = 0; k < STATES; k++) {
+                        sum += moves[i][k] * half[k][j];
+                    }
+                    covariance[i][j] = sum;
+                    covariance[j][i] = sum;
+                }
+            }
+            covariance[AIR][AIR] += airNoiseK * airNoiseK;
+            covariance[SUN][SUN] += is.sunSpreadW * is.sunSpreadW * (1 - CLEAR_STAYS * CLEAR_STAYS);
+            covariance[WIND][WIND] += is.windSpreadW * is.windSpreadW * (1 - WINDY_STAYS * WINDY_STAYS);
         }
 
         /** By what the benches showed then. */
         void correct(double readC) {
-            variance = pAir + is.readNoiseK * is.readNoiseK;
-            missedK = readC - airC;
-            double gainAir = pAir / variance;
-            double gainMass = pAirMass / variance;
-            double gainSun = pAirSun / variance;
-            airC += gainAir * missedK;
-            massC += gainMass * missedK;
-            sunW += gainSun * missedK;
-            pMass -= gainMass * pAirMass;
-            pMassSun -= gainMass * pAirSun;
-            pSun -= gainSun * pAirSun;
-            pAir *= 1 - gainAir;
-            pAirMass *= 1 - gainAir;
-            pAirSun *= 1 - gainAir;
+            variance = covariance[AIR][AIR] + is.readNoiseK * is.readNoiseK;
+            missedK = readC - at[AIR];
+            double[] seen = covariance[AIR].clone();
+            for (int i = 0; i < STATES; i++) {
+                double gain = seen[i] / variance;
+                at[i] += gain * missedK;
+                for (int j = 0; j < STATES; j++) {
+                    covariance[i][j] -= gain * seen[j];
+                }
+            }
         }
 
         /** Minus the logarithm of how likely the last reading was. */
@@ -253,7 +293,7 @@ public final class GreyBox {
         double lowestC = Double.POSITIVE_INFINITY;
         for (int i = seen; i < quarters.size(); i++) {
             filter.predict(quarters.get(i));
-            lowestC = StrictMath.min(lowestC, filter.airC);
+            lowestC = StrictMath.min(lowestC, filter.airC());
         }
         return lowestC;
     }

@@ -30,10 +30,17 @@ public record Stretch(long startEpochS, List<Quarter> quarters) {
      * @param heaterW mean power of the heater in each minute, as the sensors come to feel it, W; {@link #MINUTES} of them
      * @param dryerW the same of the dryer, W
      * @param dark whether there was no sun for sure
+     * @param sunHeight sine of the sun's height, 0 where it is down; as the clock tells it, so only roughly
      * @param shut whether neither door nor vent fan let outside air in
      */
     public record Quarter(
-            double airC, double outsideC, List<Double> heaterW, List<Double> dryerW, boolean dark, boolean shut) {
+            double airC,
+            double outsideC,
+            List<Double> heaterW,
+            List<Double> dryerW,
+            boolean dark,
+            double sunHeight,
+            boolean shut) {
         public Quarter {
             heaterW = List.copyOf(heaterW);
             dryerW = List.copyOf(dryerW);

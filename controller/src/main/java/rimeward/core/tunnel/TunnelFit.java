@@ -2,17 +2,10 @@ package rimeward.core.tunnel;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.hipparchus.analysis.MultivariateFunction;
 import org.hipparchus.exception.MathRuntimeException;
 import org.hipparchus.linear.LUDecomposition;
 import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
-import org.hipparchus.optim.InitialGuess;
-import org.hipparchus.optim.MaxEval;
-import org.hipparchus.optim.SimpleBounds;
-import org.hipparchus.optim.nonlinear.scalar.GoalType;
-import org.hipparchus.optim.nonlinear.scalar.ObjectiveFunction;
-import org.hipparchus.optim.nonlinear.scalar.noderiv.BOBYQAOptimizer;
 import org.hipparchus.special.Gamma;
 import rimeward.site.Site;
 import rimeward.site.Tunnel;
@@ -35,10 +28,11 @@ public final class TunnelFit {
     /** A shorter stretch is left out: the mass takes some of it to be known, quarters. Own choice: five hours. */
     private static final int LEAST_QUARTERS = 20;
 
-    private static final int MOST_TRIALS = 2000;
+    /** How far from the priors' middle is looked, in their standard deviations. */
+    private static final double REACH = 5;
 
-    /** How far the optimiser looks, in prior standard deviations. */
-    private static final double REACH = 4;
+    /** So small a gain in likelihood, as its logarithm, is not worth another step: far less than any standard error. */
+    private static final double WORTH = 0.01;
 
     private static final double STEP = 0.02;
     private static final int LAGS = 8;
@@ -64,14 +58,15 @@ public final class TunnelFit {
             {StrictMath.log(0.2 * assumed.heatLossWPerK()), 0.7},
             {StrictMath.log(assumed.massCouplingWPerK()), 0.35},
             {StrictMath.log(assumed.airCapacityJPerK()), 0.35},
-            {StrictMath.log(assumed.massCapacityJPerK()), 0.35},
-            {0, 3 * floorM2},
+            {StrictMath.log(assumed.massCapacityJPerK()), 0.25},
+            {floorM2, floorM2}, // soil in winter: 1 W/m², from none to 2
             {1, 1},
             {TunnelEstimate.assumed(site).dryerYield().value(), 0.3},
-            {0.8, 0.8}, // logit: about 0.7 of the sun, from 0.5 to 0.85
-            {StrictMath.log(15 * floorM2), 0.7},
+            {0.85, 0.4}, // logit: about 0.7 of the sun, from 0.6 to 0.8
+            {StrictMath.log(250 * floorM2), 0.6},
+            {StrictMath.log(150 * floorM2), 0.6},
+            {StrictMath.log(2 * floorM2), 0.7},
             {StrictMath.log(0.15), 1},
-            {StrictMath.log(0.02), 1.2},
             {StrictMath.log(0.05), 0.7}
         };
         middle = new double[priors.length];
@@ -89,7 +84,8 @@ public final class TunnelFit {
                 .toList();
         int quarters =
                 whole.stream().mapToInt(stretch -> stretch.quarters().size()).sum();
-        int nights = quarters / GreyBox.QUARTERS_A_DAY;
+        int nights =
+                (quarters + GreyBox.QUARTERS_A_DAY / 2) / GreyBox.QUARTERS_A_DAY; // a fortnight lacks its first quarter
         if (nights < LEAST_DAYS) {
             return new Lesson.TooFew(nights, LEAST_DAYS);
         }
@@ -107,7 +103,7 @@ public final class TunnelFit {
         if (!(heatW > LEAST_HEAT_SHARE * site.tunnel().heatLossWPerK() * liftK)) {
             return new Lesson.Unclear(nights, "heat was hardly needed; colder nights will tell");
         }
-        double[] best = optimum();
+        double[] best = Descent.lowest(this::surprise, new double[middle.length], REACH, WORTH);
         GreyBox.Numbers found = numbers(best);
         RealMatrix covariance;
         try {
@@ -152,12 +148,13 @@ public final class TunnelFit {
         return sum;
     }
 
-    /** In a steady state, where all that the mass loses has come through the air; the sky's part is shared out over the lift of these nights. */
+    /** Lost in a steady state, the sky's and the ground's part shared out over the lift of these nights. */
     private static double lossWPerK(GreyBox.Numbers numbers, double liftK) {
-        double byMassWPerK = numbers.massLossWPerK()
-                * numbers.massCouplingWPerK()
+        double skyK = numbers.skyK();
+        double massLiftK = (numbers.massCouplingWPerK() * liftK - numbers.massLossWPerK() * skyK + numbers.groundW())
                 / (numbers.massLossWPerK() + numbers.massCouplingWPerK());
-        return (numbers.airLossWPerK() + byMassWPerK) * (1 + numbers.skyK() / liftK);
+        double lostW = numbers.airLossWPerK() * (liftK + skyK) + numbers.massLossWPerK() * (massLiftK + skyK);
+        return lostW / liftK;
     }
 
     /** Something that follows from the parameters, its error to the first order. */
@@ -195,7 +192,8 @@ public final class TunnelFit {
                 StrictMath.exp(is[9]),
                 StrictMath.exp(is[10]),
                 StrictMath.exp(is[11]),
-                StrictMath.exp(is[12]));
+                StrictMath.exp(is[12]),
+                StrictMath.exp(is[13]));
     }
 
     /** How surprising each day is, and after them how far the parameters are from the priors. */
@@ -219,47 +217,6 @@ public final class TunnelFit {
             sum += each;
         }
         return sum;
-    }
-
-    private double[] optimum() {
-        int size = middle.length;
-        double[] most = new double[size];
-        double[] least = new double[size];
-        for (int i = 0; i < size; i++) {
-            most[i] = REACH;
-            least[i] = -REACH;
-        }
-        double[] from = new double[size];
-        for (int round = 0; round < 2; round++) { // a second look from where the first ended
-            from = lowest(from, new SimpleBounds(least, most));
-        }
-        return from;
-    }
-
-    /** The best that was tried: past so many trials it gets no better by an amount that would matter. */
-    private double[] lowest(double[] from, SimpleBounds bounds) {
-        double[] best = from.clone();
-        double[] found = {surprise(from)};
-        MultivariateFunction noting = at -> {
-            double value = surprise(at);
-            if (value < found[0]) {
-                found[0] = value;
-                System.arraycopy(at, 0, best, 0, best.length);
-            }
-            return value;
-        };
-        try {
-            new BOBYQAOptimizer(2 * from.length + 1, 0.5, 1e-3)
-                    .optimize(
-                            new MaxEval(MOST_TRIALS),
-                            new ObjectiveFunction(noting),
-                            GoalType.MINIMIZE,
-                            new InitialGuess(from),
-                            bounds);
-        } catch (MathRuntimeException e) {
-            return best; // too many trials, or no way down from here
-        }
-        return best;
     }
 
     /** Of the scaled parameters: the sandwich, but nowhere surer than the model would be on its own. */

@@ -10,14 +10,14 @@ import org.junit.jupiter.api.Test;
 
 class GreyBoxTest {
     private static final GreyBox.Numbers DECAYING =
-            new GreyBox.Numbers(100, 0, 150, 2e5, 5e6, 0, 0, 1, 0.7, 300, 0.1, 0.01, 0.05);
+            new GreyBox.Numbers(100, 0, 150, 2e5, 5e6, 0, 0, 1, 0.7, 8000, 6000, 40, 0.1, 0.05);
 
     private static List<Double> each(double powerW) {
         return Collections.nCopies(Stretch.MINUTES, powerW);
     }
 
     private static Stretch steady(int quarters, double outsideC, double heaterW) {
-        Stretch.Quarter one = new Stretch.Quarter(10, outsideC, each(heaterW), each(0), true, true);
+        Stretch.Quarter one = new Stretch.Quarter(10, outsideC, each(heaterW), each(0), true, 0, true);
         return new Stretch(0, Collections.nCopies(quarters + 1, one));
     }
 
@@ -37,9 +37,9 @@ class GreyBoxTest {
     @Test
     void byDayTheSunIsLeftInTheMassAndWarmsTheNight() {
         GreyBox box = new GreyBox(DECAYING);
-        Stretch.Quarter sunny = new Stretch.Quarter(14, 0, each(0), each(0), false, true);
-        Stretch.Quarter cloudy = new Stretch.Quarter(10, 0, each(0), each(0), false, true);
-        Stretch.Quarter night = new Stretch.Quarter(10, 0, each(0), each(0), true, true);
+        Stretch.Quarter sunny = new Stretch.Quarter(14, 0, each(0), each(0), false, 0.2, true);
+        Stretch.Quarter cloudy = new Stretch.Quarter(10, 0, each(0), each(0), false, 0.2, true);
+        Stretch.Quarter night = new Stretch.Quarter(10, 0, each(0), each(0), true, 0, true);
         assertThat(box.lowestAirC(day(sunny, night), 25)).isGreaterThan(box.lowestAirC(day(cloudy, night), 25) + 1);
     }
 
@@ -55,7 +55,7 @@ class GreyBoxTest {
         double[] wrong = new double[1];
         Stretch held = steady(48, 2, 800);
         new GreyBox(DECAYING).surprise(held, right, 0, null);
-        new GreyBox(new GreyBox.Numbers(140, 0, 150, 2e5, 5e6, 0, 0, 1, 0.7, 300, 0.1, 0.01, 0.05))
+        new GreyBox(new GreyBox.Numbers(140, 0, 150, 2e5, 5e6, 0, 0, 1, 0.7, 8000, 6000, 40, 0.1, 0.05))
                 .surprise(held, wrong, 0, null);
         assertThat(right[0]).isLessThan(wrong[0] - 10);
     }

@@ -34,7 +34,8 @@ class TunnelFitTest {
             frontC = 0.99 * frontC + 0.3 * chance.nextGaussian();
             double outsideC = coldC + frontC + 3 * StrictMath.cos(2 * StrictMath.PI * (ofDay - 56) / 96);
             int day = (quarter + 48) / 96;
-            double sunW = dark ? 0 : 900 * StrictMath.abs(StrictMath.sin(day));
+            double sunHeight = StrictMath.max(0, 0.35 * StrictMath.cos(2 * StrictMath.PI * (ofDay - 48) / 96) - 0.1);
+            double sunW = 9000 * sunHeight * StrictMath.abs(StrictMath.sin(day));
             List<Double> heatersW = new ArrayList<>();
             for (int s = 0; s < Stretch.QUARTER_S; s += STEP_S) {
                 on = airC < 4.7 || (on && airC < 5.7);
@@ -45,7 +46,7 @@ class TunnelFitTest {
                 massC += (toMassW + 0.7 * sunW) * STEP_S / MASS_J_PER_K;
             }
             double readC = airC + 0.03 * chance.nextGaussian();
-            quarters.add(new Stretch.Quarter(readC, outsideC, heatersW, NOTHING, dark, true));
+            quarters.add(new Stretch.Quarter(readC, outsideC, heatersW, NOTHING, dark, sunHeight, true));
         }
         return new Stretch(0, quarters);
     }
