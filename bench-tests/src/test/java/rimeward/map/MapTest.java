@@ -23,7 +23,8 @@ final class MapTest {
             air               |
             json              |
             strip             |
-            sizing            | air json site
+            report            | strip
+            sizing            | air site
             core.reading      | site
             core.judgement    | core.reading air site
             core.tunnel       | core.judgement air site
@@ -36,7 +37,7 @@ final class MapTest {
             alert             | core.* site
             record            | core.* alert air site
             homie             | core.* alert json record site
-            page              | core.* homie alert record json sizing air site
+            page              | core.* homie alert record json report strip air site
             port              | core core.reading core.guard core.order alert core.outlook record site
             planning          | core.* port record air site
             service           | core.* port record alert site
@@ -45,7 +46,7 @@ final class MapTest {
             adapter.mqtt      | core.* homie port alert record site
             adapter.journal   | core.* port record alert site
             adapter.forecast  | port core.outlook core.reading json air site
-            adapter.web       | core.* page port json record alert site
+            adapter.web       | core.* page port json record report alert site
             adapter.config    | site
             assembly          | core.* homie planning port service alert record adapter.journal adapter.mqtt adapter.web site
             app               | *
@@ -59,7 +60,7 @@ final class MapTest {
             sim.law           | core.decision core.judgement core.outlook site
             sim.check         | core.decision core.judgement site
             sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check sim.scenario service port record alert core.* air site
-            sim.report        | sim.run sim.check core.guard core.judgement alert site strip
+            sim.report        | sim.run sim.check core.guard core.judgement alert site report strip
             sim.app           | sim.run sim.report sim.scenario sim.check assembly core.* alert record adapter.journal adapter.config site
             """;
 

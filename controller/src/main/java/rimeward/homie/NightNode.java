@@ -1,6 +1,7 @@
 package rimeward.homie;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,10 +14,12 @@ import rimeward.core.outlook.PlanText;
 import rimeward.core.reading.WallTime;
 import rimeward.site.Degrees;
 import rimeward.site.Messaging.Command;
+import rimeward.site.Page;
 import rimeward.site.Site;
 
 /** The coming night as it is forecast and planned; while nothing is, its sentence says what it waits for. */
 final class NightNode {
+    private static final int NOON_H = 12;
     private static final long GRAIN_S = 600; // an end counted in seconds from now wavers with each tick. Own choice
 
     private NightNode() {}
@@ -37,6 +40,11 @@ final class NightNode {
         leaves.add(
                 new Node.Leaf(Property.of("ends", "When it is over", Datatype.DATETIME), look -> ends(look.outcome())));
         leaves.addAll(planned(site));
+        if (site.page() instanceof Page.Served page && page.address() instanceof Page.Address.Known address) {
+            leaves.add(new Node.Leaf(
+                    Property.text("report", "Where the last night's report lies"),
+                    look -> report(look.outcome(), site, address)));
+        }
         leaves.add(new Node.Leaf(
                 Property.text("last", "What the last night took, and what plainer ways would have taken"),
                 look -> Shown.text(look.told().lastNight)));
@@ -103,6 +111,21 @@ final class NightNode {
         String text = "down to " + degrees.text(night.lowestOutsideC()) + " outside, give or take "
                 + degrees.span(night.spreadK());
         return new Shown.Text(Long.toString(night.night()), text);
+    }
+
+    /** Of the night that ended last: nights are counted from noon to noon. */
+    private static Shown report(Outcome outcome, Site site, Page.Address.Known address) {
+        WallTime wall = outcome.frame().tick().wall();
+        if (!wall.trusted()) {
+            return Shown.NOTHING;
+        }
+        LocalDate ended = Instant.ofEpochMilli(wall.epochMs())
+                .atZone(site.zone())
+                .toLocalDateTime()
+                .minusHours(NOON_H)
+                .toLocalDate()
+                .minusDays(1);
+        return Shown.text(address.url() + "night/" + ended + ".html");
     }
 
     private static Shown ends(Outcome outcome) {

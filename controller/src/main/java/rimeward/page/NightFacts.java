@@ -38,6 +38,22 @@ final class NightFacts {
         }
     }
 
+    boolean isSeen() {
+        return lowestSensor >= 0;
+    }
+
+    double lowestC() {
+        return lowestC;
+    }
+
+    String lowestBench(Site of) {
+        return Believed.place(of, lowestSensor);
+    }
+
+    double underFloorS() {
+        return underFloorS;
+    }
+
     void into(Members night) {
         if (lowestSensor >= 0) {
             night.put("lowestBench", Believed.place(site, lowestSensor));

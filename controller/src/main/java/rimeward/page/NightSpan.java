@@ -1,5 +1,6 @@
 package rimeward.page;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -13,6 +14,15 @@ import java.time.ZoneId;
 public record NightSpan(LocalDate evening, long fromEpochS, long toEpochS) {
     public static NightSpan of(LocalDate evening, ZoneId zone) {
         return new NightSpan(evening, noonS(evening, zone), noonS(evening.plusDays(1), zone));
+    }
+
+    /** The night that a time of day belongs to, ms since 1970 UTC. */
+    public static LocalDate eveningOf(long epochMs, ZoneId zone) {
+        return Instant.ofEpochMilli(epochMs)
+                .atZone(zone)
+                .toLocalDateTime()
+                .minusHours(LocalTime.NOON.getHour())
+                .toLocalDate();
     }
 
     private static long noonS(LocalDate day, ZoneId zone) {

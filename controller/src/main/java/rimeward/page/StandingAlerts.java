@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import rimeward.alert.Alert;
 import rimeward.alert.AlertSlot;
+import rimeward.alert.Severity;
 
 /** Which alerts stand, by what was told. From any thread. */
 public final class StandingAlerts {
@@ -62,8 +63,8 @@ public final class StandingAlerts {
     /** The worst first; of equals the newest. */
     public synchronized List<StandingAlert> all() {
         List<StandingAlert> all = new ArrayList<>(standing.values());
-        all.sort(Comparator.<StandingAlert, Enum<?>>comparing(
-                        alert -> alert.kind().severity(), Comparator.comparingInt(Enum::ordinal))
+        all.sort(Comparator.<StandingAlert, Severity>comparing(
+                        alert -> alert.kind().severity())
                 .thenComparing(
                         Comparator.comparingLong(StandingAlert::sinceEpochS).reversed())
                 .thenComparing(StandingAlert::incident));

@@ -23,14 +23,10 @@ public final class Tonight {
         Site site = sight.site();
         Members rest = new Members().put("text", PlanText.sentences(plan, site));
         if (site.forecasting() instanceof Forecasting.FromService service) {
-            rest.put("attribution", "Weather by " + name(service) + ", CC BY 4.0.");
+            rest.put("attribution", "Weather by " + service.source() + ".");
         }
         String text = JsonText.of(rest.map());
         return "{\"plan\":" + PlanJson.of(plan, site) + "," + text.substring(1);
-    }
-
-    private static String name(Forecasting.FromService service) {
-        return service.url().equals(Forecasting.FromService.PUBLISHED_URL) ? "MET Norway" : service.host();
     }
 
     static Map<String, Object> brief(Sight sight) {

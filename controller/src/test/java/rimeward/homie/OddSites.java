@@ -22,6 +22,7 @@ import rimeward.site.DryerKind;
 import rimeward.site.Drying;
 import rimeward.site.Heater;
 import rimeward.site.Machine;
+import rimeward.site.Page;
 import rimeward.site.Place;
 import rimeward.site.Role;
 import rimeward.site.Sensor;
@@ -37,8 +38,11 @@ final class OddSites {
 
     private OddSites() {}
 
+    /** The documented example, its page to be found from elsewhere. */
     static Site example() {
-        return SiteSettings.read(Path.of("..", "config", "tunnel.toml"));
+        Page.Address elsewhere = new Page.Address.Known("https://tunnel.hallin.example/");
+        return SiteSettings.read(Path.of("..", "config", "tunnel.toml"))
+                .with(new Page.Served("127.0.0.1", 8484, new Page.TokenFile.Made(), List.of(), elsewhere));
     }
 
     static Site of(long seed) {

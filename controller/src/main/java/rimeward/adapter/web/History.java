@@ -3,19 +3,24 @@ package rimeward.adapter.web;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.nio.ByteBuffer;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rimeward.alert.Alert;
 import rimeward.core.outlook.PlanPromise;
 import rimeward.page.DayJson;
 import rimeward.page.HandsJson;
 import rimeward.page.MachineDay;
 import rimeward.page.NightCsv;
 import rimeward.page.NightJson;
+import rimeward.page.NightReport;
 import rimeward.page.NightSpan;
 import rimeward.page.NightsJson;
 import rimeward.page.Sight;
@@ -23,12 +28,14 @@ import rimeward.page.StandingAlerts;
 import rimeward.port.Past;
 import rimeward.record.FrameRow;
 import rimeward.record.Night;
+import rimeward.record.Switched;
+import rimeward.report.Paper;
 import rimeward.site.Site;
 
 /** What is asked of the record. For the answering thread. */
 final class History {
     private static final Pattern NIGHT =
-            Pattern.compile("/api/night/(\\d{4}-\\d\\d-\\d\\d)|/night/(\\d{4}-\\d\\d-\\d\\d)\\.csv");
+            Pattern.compile("(/api/night/|/night/)(\\d{4}-\\d\\d-\\d\\d)(|\\.html|\\.csv)");
     private static final int NIGHTS = 400;
     private static final int ROWS = 20_000; // a day of frames is less than a tenth of that, unless a sensor flickers
     private static final int EVENTS = 5000;
@@ -36,6 +43,7 @@ final class History {
     private final Site site;
     private final Past past;
     private final Recent recent;
+    private final String reportPolicy = reportPolicy();
     private boolean remembered;
 
     /** @param recent what is not in the record yet */
@@ -71,7 +79,7 @@ final class History {
         }
         Matcher night = NIGHT.matcher(path);
         if (night.matches()) {
-            return night.group(1) == null ? csv(night.group(2)) : night(night.group(1));
+            return find(night.group(2)).flatMap(found -> night(night.group(1) + night.group(3), found));
         }
         return switch (path) {
             case "/api/day" -> sight.map(this::day);
@@ -107,35 +115,72 @@ final class History {
         return json(HandsJson.of(sight, day));
     }
 
-    private Optional<Response> night(String date) {
-        Optional<Night> night = find(date);
-        if (night.isEmpty()) {
-            return Optional.empty();
-        }
-        NightSpan span = NightSpan.of(night.get().evening(), site.zone());
-        Optional<PlanPromise> plan = past.plans(NIGHTS).stream()
-                .filter(each -> each.evening().equals(span.evening()))
-                .findFirst();
-        NightJson told = new NightJson(site, span, plan);
-        long fromMs = span.fromEpochS() * 1000;
-        long toMs = span.toEpochS() * 1000;
-        past.eachFrame(fromMs, toMs, ROWS, told::add);
-        return Optional.of(
-                json(told.json(night.get(), past.switches(fromMs, toMs, EVENTS), past.alerts(fromMs, toMs, EVENTS))));
+    private Optional<Response> night(String kind, Night night) {
+        NightSpan span = NightSpan.of(night.evening(), site.zone());
+        return switch (kind) {
+            case "/api/night/" -> Optional.of(inFull(night, span));
+            case "/night/.html" -> Optional.of(report(night, span));
+            case "/night/.csv" -> Optional.of(table(span));
+            default -> Optional.empty();
+        };
     }
 
-    private Optional<Response> csv(String date) {
-        return find(date).map(night -> {
-            NightSpan span = NightSpan.of(night.evening(), site.zone());
-            NightCsv table = new NightCsv(site);
-            past.eachFrame(span.fromEpochS() * 1000, span.toEpochS() * 1000, ROWS, table::add);
-            return Response.of(
-                            200,
-                            "text/csv; charset=utf-8",
-                            ByteBuffer.wrap(table.text().getBytes(UTF_8)))
-                    .with("Content-Disposition", "attachment; filename=\"" + site.id() + "-" + date + ".csv\"")
-                    .with("Cache-Control", "no-store");
-        });
+    private Response inFull(Night night, NightSpan span) {
+        NightJson told = new NightJson(site, span, plan(span));
+        eachOf(span, told::add);
+        return json(told.json(night, switches(span), alerts(span)));
+    }
+
+    private Response report(Night night, NightSpan span) {
+        NightReport report = new NightReport(site, span, plan(span));
+        eachOf(span, report::add);
+        String html = report.html(night, switches(span), alerts(span));
+        return Response.of(200, "text/html; charset=utf-8", ByteBuffer.wrap(html.getBytes(UTF_8)))
+                .with("Content-Security-Policy", reportPolicy)
+                .with("Cache-Control", "no-store");
+    }
+
+    private Response table(NightSpan span) {
+        NightCsv table = new NightCsv(site);
+        eachOf(span, table::add);
+        String name = site.id() + "-" + span.evening() + ".csv";
+        return Response.of(
+                        200,
+                        "text/csv; charset=utf-8",
+                        ByteBuffer.wrap(table.text().getBytes(UTF_8)))
+                .with("Content-Disposition", "attachment; filename=\"" + name + "\"")
+                .with("Cache-Control", "no-store");
+    }
+
+    /** Styles may stand in it, and the one script of its own. */
+    private static String reportPolicy() {
+        try {
+            byte[] sum =
+                    MessageDigest.getInstance("SHA-256").digest(Paper.script().getBytes(UTF_8));
+            return "default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-"
+                    + Base64.getEncoder().encodeToString(sum)
+                    + "'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException(e); // every JDK has it
+        }
+    }
+
+    private Optional<PlanPromise> plan(NightSpan span) {
+        return past.plans(NIGHTS).stream()
+                .filter(each -> each.evening().equals(span.evening()))
+                .findFirst();
+    }
+
+    private void eachOf(NightSpan span, Consumer<FrameRow> taker) {
+        past.eachFrame(span.fromEpochS() * 1000, span.toEpochS() * 1000, ROWS, taker);
+    }
+
+    private List<Switched> switches(NightSpan span) {
+        return past.switches(span.fromEpochS() * 1000, span.toEpochS() * 1000, EVENTS);
+    }
+
+    private List<Alert> alerts(NightSpan span) {
+        return past.alerts(span.fromEpochS() * 1000, span.toEpochS() * 1000, EVENTS);
     }
 
     private Optional<Night> find(String date) {

@@ -1,5 +1,6 @@
 package rimeward.adapter.web;
 
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
@@ -9,6 +10,7 @@ import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.outlook.NightPlan;
 import rimeward.core.tunnel.Lesson;
+import rimeward.page.NightSpan;
 import rimeward.page.Sight;
 import rimeward.page.StandingAlerts;
 import rimeward.record.SavedState;
@@ -104,13 +106,25 @@ final class Newest {
                 brokerFailing.getAsBoolean()));
     }
 
-    /** These change whenever there is something new of their kind. */
+    /** Another one whenever there is something new of its kind. */
     @Nullable
     Object mark(PageFeed.Topic topic) {
         return switch (topic) {
             case NOW -> stepped;
             case PLAN -> plan;
-            case NIGHTS -> lesson;
+            case NIGHTS -> nights();
         };
+    }
+
+    private record Nights(LocalDate evening, @Nullable Lesson lesson) {}
+
+    /** A night ended, or something was learned. */
+    private @Nullable Nights nights() {
+        Stepped now = stepped;
+        if (now == null) {
+            return null;
+        }
+        long epochMs = now.outcome().frame().tick().wall().epochMs();
+        return new Nights(NightSpan.eveningOf(epochMs, site.zone()), lesson);
     }
 }

@@ -3,6 +3,7 @@ package rimeward.adapter.web;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 import rimeward.page.NowJson;
@@ -42,7 +43,8 @@ final class PageFeed implements Feed {
         Object mark = newest.mark(TOPICS[topic]);
         long nowMs = nanoTime.getAsLong() / 1_000_000;
         boolean due = numbers[topic] == 0 || nowMs - changedMs[topic] >= AT_MOST_EVERY_MS;
-        if (mark != marks[topic] && due) {
+        boolean same = TOPICS[topic] == Topic.NIGHTS ? Objects.equals(mark, marks[topic]) : mark == marks[topic];
+        if (!same && due) {
             marks[topic] = mark;
             changedMs[topic] = nowMs;
             numbers[topic]++;

@@ -78,8 +78,9 @@ final class StaticFiles {
             if (in == null) {
                 return Optional.empty();
             }
-            ByteBuffer plain = ByteBuffer.wrap(in.readAllBytes());
-            return Optional.of(new StaticFile(type, plain, packed(plain), tag(plain.array())));
+            byte[] bytes = in.readAllBytes();
+            ByteBuffer plain = ByteBuffer.wrap(bytes);
+            return Optional.of(new StaticFile(type, plain, packed(plain), tag(bytes)));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,5 +1,6 @@
 package rimeward.sim.report;
 
+import rimeward.report.Say;
 import rimeward.sim.run.Quantity;
 import rimeward.sim.run.RunResult;
 import rimeward.sim.run.Summary;

@@ -2,6 +2,7 @@ package rimeward.sim.report;
 
 import java.util.List;
 import java.util.Locale;
+import rimeward.report.Say;
 import rimeward.sim.run.Quantity;
 import rimeward.sim.run.ScenarioHeader;
 import rimeward.sim.run.Trace;

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import rimeward.report.LogEntry;
+import rimeward.report.Say;
 import rimeward.sim.run.AlertEvent;
 import rimeward.sim.run.FaultNote;
 import rimeward.sim.run.RunResult;

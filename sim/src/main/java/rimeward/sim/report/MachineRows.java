@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import rimeward.core.guard.Holder;
+import rimeward.report.Say;
 import rimeward.sim.run.Trace;
 import rimeward.site.Machine;
 import rimeward.site.RelaySet;

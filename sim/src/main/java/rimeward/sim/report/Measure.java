@@ -1,6 +1,7 @@
 package rimeward.sim.report;
 
 import java.util.function.ToDoubleFunction;
+import rimeward.report.Say;
 import rimeward.sim.run.RunResult;
 
 /**

@@ -3,6 +3,7 @@ package rimeward.sim.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import rimeward.report.Say;
 import rimeward.sim.report.Measure.Better;
 import rimeward.sim.run.Comparison;
 import rimeward.sim.run.MachineUse;

@@ -2,6 +2,7 @@ package rimeward.sim.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import rimeward.report.Say;
 import rimeward.sim.run.Comparison;
 import rimeward.sim.run.Quantity;
 import rimeward.sim.run.RunResult;

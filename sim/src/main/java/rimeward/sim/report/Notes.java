@@ -2,6 +2,7 @@ package rimeward.sim.report;
 
 import java.util.List;
 import java.util.Locale;
+import rimeward.report.Say;
 import rimeward.sim.check.Breach;
 import rimeward.sim.run.Comparison;
 import rimeward.sim.run.GateVerdict;

@@ -4,13 +4,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import rimeward.report.Legend;
+import rimeward.report.LogTable;
+import rimeward.report.Paper;
 import rimeward.sim.run.Comparison;
 import rimeward.sim.run.RunResult;
 import rimeward.sim.run.ScenarioHeader;
 import rimeward.strip.Mark;
 import rimeward.strip.Markup;
 import rimeward.strip.Stamp;
-import rimeward.strip.Strip;
 
 /** The page: one file that needs no network, no other file, and no script to be understood. */
 public final class ReportPage {
@@ -37,21 +39,7 @@ public final class ReportPage {
     }
 
     private String write() {
-        to.raw("<!doctype html>\n").open("html", "lang", "en").open("head");
-        to.leaf("meta", "charset", "utf-8");
-        to.leaf("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-        to.leaf(
-                "meta",
-                "http-equiv",
-                "Content-Security-Policy",
-                "content",
-                "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'");
-        to.put("title", header.title() + " – Rimeward replay");
-        to.raw("<style>\n")
-                .raw(Resource.text(Strip.class, "strip.css"))
-                .raw(Resource.text(ReportPage.class, "page.css"))
-                .raw("</style>");
-        to.close().line().open("body");
+        Paper.begin(header.title() + " – Rimeward replay", to);
         head();
         to.line().open("main");
         verdict();
@@ -61,24 +49,19 @@ public final class ReportPage {
         log();
         notes();
         to.close().line();
-        to.raw("<script>\n").raw(Resource.text(Strip.class, "strip.js")).raw("</script>");
-        return to.close().close().line().done();
+        return Paper.end(to);
     }
 
     private void head() {
         to.line().open("header").open("div", "class", "form");
         to.put("p", "Rimeward – replay record", "class", "maker").put("h1", header.title());
         to.open("dl");
-        field("Place", comparison.site().name());
-        field("From", moment(header.startEpochS()));
-        field("To", moment(header.endEpochS()));
-        field("Law", first.law().name());
-        field("Weather", header.weather());
+        Paper.field("Place", comparison.site().name(), to);
+        Paper.field("From", moment(header.startEpochS()), to);
+        Paper.field("To", moment(header.endEpochS()), to);
+        Paper.field("Law", first.law().name(), to);
+        Paper.field("Weather", header.weather(), to);
         to.close().close().close();
-    }
-
-    private void field(String name, String value) {
-        to.open("div").put("dt", name).put("dd", value).close();
     }
 
     private String moment(long epochS) {
@@ -97,14 +80,14 @@ public final class ReportPage {
     }
 
     private void laws() {
-        section("laws", "The laws beside each other");
+        Paper.section("laws", "The laws beside each other", to);
         to.put("p", header.description());
         LawTable.draw(comparison, to);
         to.close();
     }
 
     private void strip() {
-        section("strip", "The strip: " + first.law().name());
+        Paper.section("strip", "The strip: " + first.law().name(), to);
         legend();
         NightStrip.of(comparison, first).draw(to);
         marks();
@@ -164,7 +147,7 @@ public final class ReportPage {
         if (rivals.isEmpty()) {
             return;
         }
-        section("rivals", "The rivals, same weather, same scale");
+        Paper.section("rivals", "The rivals, same weather, same scale", to);
         to.open("div", "class", "rivals small");
         for (RunResult rival : rivals) {
             Verdict verdict = Verdict.of(comparison, rival);
@@ -179,18 +162,14 @@ public final class ReportPage {
     }
 
     private void log() {
-        section("log", "The log: " + first.law().name());
-        LogTable.draw(header, LogBook.of(header, first), to);
+        Paper.section("log", "The log: " + first.law().name(), to);
+        LogTable.draw(header.offset(), LogBook.of(header, first), "trace.csv holds every tick's relays.", to);
         to.close();
     }
 
     private void notes() {
-        section("notes", "Notes");
+        Paper.section("notes", "Notes", to);
         Notes.draw(comparison, version, to);
         to.close();
-    }
-
-    private void section(String id, String title) {
-        to.line().open("section", "id", id, "aria-labelledby", id + "-title").put("h2", title, "id", id + "-title");
     }
 }

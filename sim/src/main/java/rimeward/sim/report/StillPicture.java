@@ -2,6 +2,8 @@ package rimeward.sim.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import rimeward.report.Resource;
+import rimeward.report.Say;
 import rimeward.sim.run.Comparison;
 import rimeward.sim.run.Quantity;
 import rimeward.sim.run.RunResult;

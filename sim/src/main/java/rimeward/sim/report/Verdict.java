@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import rimeward.core.guard.Holder;
+import rimeward.report.Say;
 import rimeward.sim.check.Breach;
 import rimeward.sim.check.Property;
 import rimeward.sim.run.AlertEvent;

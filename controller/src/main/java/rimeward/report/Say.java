@@ -1,32 +1,32 @@
-package rimeward.sim.report;
+package rimeward.report;
 
 import java.util.Locale;
 
 /** Numbers as a person reads them. */
-final class Say {
+public final class Say {
     private static final int MINUTE_S = 60;
     private static final int HOUR_S = 3600;
     private static final int DAY_S = 24 * HOUR_S;
 
     private Say() {}
 
-    static String number(double value, int decimals) {
+    public static String number(double value, int decimals) {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", Math.abs(value));
         boolean isZero = text.chars().allMatch(c -> c == '0' || c == '.');
         return value < 0 && !isZero ? "\u2212" + text : text;
     }
 
     /** A number and its unit, kept on one line. */
-    static String with(double value, int decimals, String unit) {
+    public static String with(double value, int decimals, String unit) {
         return number(value, decimals) + "\u00A0" + unit;
     }
 
-    static String degrees(double tempC) {
+    public static String degrees(double tempC) {
         return number(tempC, 1) + "\u00A0°C";
     }
 
     /** "45 s", "12 min", "2 h 10 min", "3 days 4 h". */
-    static String duration(long lengthS) {
+    public static String duration(long lengthS) {
         if (lengthS < 2 * MINUTE_S) {
             return lengthS + "\u00A0s";
         }
@@ -43,7 +43,7 @@ final class Say {
         return rest == 0 ? larger : larger + " " + rest + unit;
     }
 
-    static String count(long number, String one, String many) {
+    public static String count(long number, String one, String many) {
         return number + " " + (number == 1 ? one : many);
     }
 }

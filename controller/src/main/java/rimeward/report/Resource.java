@@ -1,4 +1,4 @@
-package rimeward.sim.report;
+package rimeward.report;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -6,10 +6,10 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 
 /** Style sheets and scripts that are written into the page, so that it needs no other file. */
-final class Resource {
+public final class Resource {
     private Resource() {}
 
-    static String text(Class<?> beside, String name) {
+    public static String text(Class<?> beside, String name) {
         try (InputStream in = beside.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException(name + " is missing beside " + beside.getName());

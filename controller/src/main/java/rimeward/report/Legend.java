@@ -1,20 +1,20 @@
-package rimeward.sim.report;
+package rimeward.report;
 
 import rimeward.strip.Markup;
 
 /** Samples of ink with their names. */
-final class Legend {
+public final class Legend {
     private Legend() {}
 
-    static void open(Markup to) {
+    public static void open(Markup to) {
         to.open("ul", "class", "legend");
     }
 
-    static void line(String kind, String name, Markup to) {
+    public static void line(String kind, String name, Markup to) {
         sample("path", kind, "M0 6h30", name, to);
     }
 
-    static void bar(String kind, String name, Markup to) {
+    public static void bar(String kind, String name, Markup to) {
         sample("path", "bar " + kind, "M0 2h30v8H0z", name, to);
     }
 

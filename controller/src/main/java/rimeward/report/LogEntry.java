@@ -1,4 +1,4 @@
-package rimeward.sim.report;
+package rimeward.report;
 
 /**
  * One line of the log.
@@ -8,9 +8,9 @@ package rimeward.sim.report;
  * @param what in a few words
  * @param why the reason, or what was said; may be empty
  */
-record LogEntry(long epochS, Kind kind, String what, String why) {
+public record LogEntry(long epochS, Kind kind, String what, String why) {
     /** In the order in which lines of one second stand. */
-    enum Kind {
+    public enum Kind {
         FAULT,
         POWER,
         DOOR,
