@@ -17,24 +17,26 @@ function sensors(told) {
     {head: "where", words: true, cell: s => s.place || "–"},
     {head: "says", words: true, cell: s => (s.what === undefined ? "nothing" : sentence(s.what))},
     {head: "age", cell: s => lasting(s.ageS)},
-    {head: "trust", words: true, cell: s => [el("b", {class: "trust " + s.trust}, s.trust), s.why ? el("span", {class: "fine-print"}, " " + sentence(s.why)) : ""]}
+    {head: "trust", words: true, cell: s => el("span", null, el("b", {class: "trust " + s.trust}, s.trust), s.why && s.trust !== "believed" ? el("span", {class: "fine-print"}, " " + sentence(s.why)) : "")}
   ], told.sensors, "plain");
 }
 
 function service(machine) {
   const until = machine.standDownUntilEpochS;
   if (until !== undefined) {
-    return [el("span", null, "out of use until " + clock(until) + " "), el("button", {type: "button", click: () => order({order: "return", machine: machine.id})}, "Back into use")];
+    return el("span", null, "out of use until " + clock(until) + " ", el("button", {type: "button", click: () => order({order: "return", machine: machine.id})}, "Back into use"));
   }
   const minutes = el("select", {"aria-label": "How long " + machine.id + " is out of use"}, SERVICE_MIN.map(m => el("option", {value: m, selected: m === 30}, lasting(60 * m))));
-  return [minutes, " ", el("button", {type: "button", "aria-label": "Out of use: " + machine.id, click: () => order({order: "standDown", machine: machine.id, minutes: Number(minutes.value)}, {
+  return el("span", null, minutes, " ", el("button", {type: "button", "aria-label": "Out of use: " + machine.id, click: () => order({order: "standDown", machine: machine.id, minutes: Number(minutes.value)}, {
     head: "Take " + machine.id + " out of use?",
     text: "For " + lasting(60 * minutes.value) + " it stays off even if the plants freeze, because hands may be inside. The others go on as if it had failed. It comes back by itself. Before you open it, unplug it: a relay is no isolator."
-  })}, "Out of use")];
+  })}, "Out of use"));
 }
 
 function machines(told) {
-  return table("Machines and their relays", [
+  const down = told.standDown && el("p", {class: "row"}, "Out of use for service until " + clock(told.standDown.untilEpochS) + (told.standDown.machines ? ": " + told.standDown.machines : "") + ".",
+    el("button", {type: "button", click: () => order({order: "return"})}, "All back into use"));
+  return [down, table("Machines and their relays", [
     {head: "machine", words: true, cell: m => m.id},
     {head: "now", words: true, cell: m => el("span", {class: m.closed ? "on" : "off"}, el("i", {class: "box " + (m.closed ? "full" : ""), "aria-hidden": "true"}), m.closed ? "on" : "off")},
     {head: "rated", cell: m => watts(m.ratedW)},
@@ -43,7 +45,7 @@ function machines(told) {
     {head: "must rest still", cell: m => (m.restS > 0 ? lasting(m.restS) : "–")},
     {head: "why", words: true, cell: m => sentence(m.why)},
     {head: "for service", words: true, cell: service}
-  ], told.machines, "plain");
+  ], told.machines, "plain")];
 }
 
 function tank(told) {
@@ -52,8 +54,8 @@ function tank(told) {
     return el("p", null, "No tank: there is no dryer, or its hose leads to a drain.");
   }
   return [
-    filled(t.litres, t.capacityLitres, "water"),
-    el("p", null, litres(t.litres) + " of " + litres(t.capacityLitres) + (t.fullAtEpochS !== undefined ? "; full at about " + dayClock(t.fullAtEpochS) : "") + ". ", el("span", {class: "fine-print"}, sentence(t.why)))
+    t.litres !== undefined && filled(t.litres, t.capacityLitres, "water"),
+    el("p", null, (t.litres === undefined ? "Nobody knows how full; it holds " : litres(t.litres) + " of ") + litres(t.capacityLitres) + (t.fullAtEpochS !== undefined ? "; full at about " + dayClock(t.fullAtEpochS) : "") + ". ", el("span", {class: "fine-print"}, sentence(t.why)))
   ];
 }
 
@@ -68,9 +70,11 @@ const upkeep = told => ledger([
   ["broker", told.service.brokerFailing ? "is not reached" : "is reached, or none is set up"]
 ]);
 
+const bound = (airC, round) => (airC === undefined ? undefined : round(2 * toReader(airC)) / 2);
+
 /** Another floor; lower ones are asked about twice, because plants may suffer. */
 function floorForm(now) {
-  const input = el("input", {type: "number", step: degrees() === "F" ? "1" : "0.5", id: "floor", inputmode: "decimal", required: true, value: number(toReader(now.site.floorC), degrees() === "F" ? 0 : 1).replace("\u2212", "-")});
+  const input = el("input", {type: "number", step: "any", id: "floor", inputmode: "decimal", required: true, min: bound(now.site.floorLeastC, Math.ceil), max: bound(now.site.floorMostC, Math.floor), value: number(toReader(now.site.floorC), degrees() === "F" ? 0 : 1).replace("\u2212", "-")});
   const submit = event => {
     event.preventDefault();
     const airC = Math.round(10 * fromReader(Number(input.value))) / 10;
@@ -105,7 +109,7 @@ export function open(host) {
     if (told) {
       fill(parts.sensors.room, [told.sensors, degrees()], () => sensors(told));
       if (!parts.machines.room.querySelector("select:focus")) {
-        fill(parts.machines.room, [told.machines, degrees()], () => machines(told));
+        fill(parts.machines.room, [told.machines, told.standDown, degrees()], () => machines(told));
       }
       fill(parts.tank.room, told.tank, () => tank(told));
       fill(parts.circuit.room, told.circuit, () => circuit(told));

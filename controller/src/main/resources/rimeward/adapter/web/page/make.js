@@ -61,7 +61,7 @@ export function table(caption, columns, rows, kind = "") {
       el("caption", {class: "unseen"}, caption),
       el("thead", null, el("tr", null, columns.map(c => el("th", {scope: "col", class: c.words ? "words" : undefined}, c.head)))),
       el("tbody", null, rows.map(row => el("tr", null, columns.map((c, i) =>
-        el(i ? "td" : "th", {scope: i ? undefined : "row", class: c.words ? "words" : undefined}, c.cell(row))))))));
+        el(i ? "td" : "th", {scope: i ? undefined : "row", class: c.words ? "words" : undefined, "data-head": c.head}, c.cell(row))))))));
 }
 
 /** Name and value pairs as a ledger. @param {(Array<Child>|null|false|undefined)[]} pairs */

@@ -6,11 +6,12 @@ import {dampPanel, hourly, hourTicks, join, pensOf, planPens, powerLanes, temper
 import {degreesRuler} from "./ruler.js";
 import {draw} from "./strip.js";
 import {get, hearing, latest, listen} from "./wire.js";
-import {chance, clockS, day, degrees, kilowattHours, lasting, money, number, percent, sentence, span, temperature} from "./words.js";
+import {chance, clockS, day, degrees, kilowattHours, money, number, percent, sentence, span, temperature} from "./words.js";
 
 export const title = "Now";
 
 const STAMP = {safe: "Safe", near: "Near the floor", under: "Below the floor", unseen: "Not seen"};
+const TRUST = {reduced: "some readings are missing", blind: "no inside reading can be believed"};
 const KIND = {safe: "safe", near: "near", under: "under"}; // of stamp; all else is dotted
 const DAY_AGAIN_MS = 2000; // between two looks at the last day, at most; matters only where time runs fast
 
@@ -28,15 +29,15 @@ function drift(kPerH) {
 }
 
 function plants(now, hears) {
-  const {plants, site} = now;
+  const {plants} = now;
   const isOld = hears.state === "lost" || hears.state === "stands";
-  const margin = plants.marginK === undefined ? "" : span(Math.abs(plants.marginK)) + (plants.marginK < 0 ? " below" : " above") + " the floor of " + temperature(site.floorC);
+  const notes = ["coldest" + (plants.coldestSensor ? ": " + plants.coldestSensor : " bench"), drift(plants.slopeKPerH), TRUST[plants.trust]];
   return [
     el("div", {class: "verdict"},
-      el("p", {class: "stamp " + (isOld ? "old" : STAMP[plants.state] ? plants.state : "old")}, isOld ? "Not heard" : STAMP[plants.state] || plants.state),
-      el("p", {class: "reading"}, el("b", null, temperature(plants.coldestC)), el("span", null, plants.coldestSensor ? "coldest bench, " + plants.coldestSensor : "coldest bench"))),
-    el("p", {class: "says"}, isOld ? "Last heard at " + clockS(now.epochS) + ": " : "", sentence(plants.sentence)),
-    el("p", {class: "fine-print"}, [margin, drift(plants.slopeKPerH), plants.trust === "reduced" && "some readings are missing", plants.trust === "blind" && "no inside reading can be believed"].filter(Boolean).join("; "))
+      el("p", {class: "stamp " + (isOld ? "old" : KIND[plants.state] || "old")}, isOld ? "Not heard" : STAMP[plants.state] || plants.state),
+      el("b", {class: "reading"}, temperature(plants.coldestC)),
+      el("span", {class: "fine-print"}, notes.filter(Boolean).join("; "))),
+    el("p", {class: "says"}, isOld ? "Last heard at " + clockS(now.epochS) + ": " : "", sentence(plants.sentence))
   ];
 }
 
@@ -62,7 +63,7 @@ function tonight(now) {
   if (t.waitingFor) {
     return waits(sentence(t.waitingFor));
   }
-  const give = t.lowestSpreadK === undefined ? "" : " ± " + number(t.lowestSpreadK * (degrees() === "F" ? 1.8 : 1));
+  const give = t.lowestSpreadK === undefined ? "" : " ±\u00a0" + number(t.lowestSpreadK * (degrees() === "F" ? 1.8 : 1));
   return [
     ledger([
       t.lowestC !== undefined && ["lowest bench", temperature(t.lowestC), el("small", null, give)],
@@ -70,9 +71,12 @@ function tonight(now) {
       t.kwh !== undefined && ["electricity", kilowattHours(t.kwh)],
       t.cost !== undefined && ["cost", money(t.cost, now.site.currency)]
     ], "ledger tight"),
-    el("p", {class: "says small"}, sentence(t.sentence))
+    el("p", {class: "says small"}, firstOf(sentence(t.sentence)), " ", el("a", {href: "#tonight"}, "The plan"))
   ];
 }
+
+/** The first sentence: the numbers beside it say the rest. */
+const firstOf = text => text.match(/^.*?[.!?](?= [A-Z]|$)/s)?.[0] ?? text;
 
 /** @param {Object} each what needs hands, or an alert, with its incident */
 const seen = each => el("button", {type: "button", click: () => order({order: "acknowledge", incident: each.incident})}, "I have seen it");
@@ -81,10 +85,10 @@ function hands(now) {
   if (!now.hands.length) {
     return el("p", {class: "says"}, "Nothing needs doing.");
   }
-  const acknowledged = new Set(now.alerts.filter(a => a.acknowledged).map(a => a.incident));
-  return el("ol", {class: "jobs"}, now.hands.map(job => el("li", {class: job.severity || ""},
-    el("span", null, sentence(job.sentence)),
-    job.incident && (acknowledged.has(job.incident) ? el("em", null, " seen") : seen(job)))));
+  const alertOf = job => now.alerts.find(a => a.incident === job.incident);
+  return el("ol", {class: "jobs"}, now.hands.map(job => el("li", {class: String(job.severity || "").toLowerCase()},
+    alertOf(job)?.title && el("b", null, alertOf(job).title + ". "), !alertOf(job)?.acknowledged && el("span", null, sentence(job.sentence)),
+    job.incident && (alertOf(job)?.acknowledged ? el("em", null, "Seen; it stands below.") : seen(job)))));
 }
 
 function air(now) {
@@ -105,8 +109,8 @@ function alerts(now) {
   if (!now.alerts.length) {
     return el("p", null, "None stands.");
   }
-  return el("ul", {class: "alerts"}, now.alerts.map(a => el("li", {class: a.severity},
-    el("p", null, el("b", null, a.severity), " since " + clockS(a.sinceEpochS) + " on " + day(a.sinceEpochS) + (a.subject ? ", " + a.subject : "")),
+  return el("ul", {class: "alerts"}, now.alerts.map(a => el("li", {class: String(a.severity).toLowerCase()},
+    el("p", null, el("b", null, a.title || sentence(a.kind)), ", " + String(a.severity).toLowerCase() + ", since " + clockS(a.sinceEpochS) + " on " + day(a.sinceEpochS) + (a.subject ? ", " + a.subject : "")),
     el("p", null, sentence(a.text)),
     a.acknowledged ? el("p", {class: "fine-print"}, "Somebody has seen it.") : seen(a))));
 }
@@ -125,10 +129,12 @@ function strip(data, plan, now, widthPx) {
   return {
     label: plan ? "The last hours and the coming night" : "The last hours",
     x: all.x, from, to, ticks: hourTicks(from, to, widthPx - 58), tell: tellAt, seam: plan ? now.epochS : undefined, stepBy: 900,
-    panels: [temperaturePanel(all.pens, now.site.floorC, widthPx < 600 ? 180 : 240), dampPanel(damp, 80)],
+    panels: [temperaturePanel(all.pens, now.site.floorC, widthPx < 600 ? 180 : 240), dampPanel(damp, 80, dampLimits(now.site))],
     lanes: powerLanes(data)
   };
 }
+
+const dampLimits = site => (site.dryOnPercent === undefined ? [] : [{name: "dryer on", value: site.dryOnPercent, ink: "rh"}]);
 
 /** @param {Element} host */
 export function open(host) {
@@ -145,6 +151,15 @@ export function open(host) {
     el("div", {class: "two"}, el("section", null, el("h2", null, "The air"), airRoom), el("section", null, el("h2", null, "Alerts"), alertRoom)));
   let data = null, plan = null, take = null, dayMs = -Infinity, closed = false;
 
+  /** What cannot wait comes right after the plants; else it is last, and the lines keep their places. */
+  function urge(isUrgent) {
+    const {node} = rows.hands;
+    if (node.classList.contains("urgent") !== isUrgent) {
+      node.classList.toggle("urgent", isUrgent);
+      (isUrgent ? rows.plants : rows.tonight).node.after(node);
+    }
+  }
+
   function show() {
     const now = latest(), hears = hearing();
     if (!now) {
@@ -156,7 +171,7 @@ export function open(host) {
     fill(rows.holding.body, [now.holding, degrees()], () => holding(now));
     fill(rows.tonight.body, [now.tonight, degrees()], () => tonight(now));
     fill(rows.hands.body, [now.hands, now.alerts, degrees()], () => hands(now));
-    rows.hands.node.classList.toggle("urgent", now.hands.some(h => /severe|extreme/i.test(h.severity || "")));
+    urge(now.hands.some(h => /severe|extreme/i.test(h.severity || "")));
     fill(airRoom, [now.air, now.outside, degrees()], () => air(now));
     fill(alertRoom, [now.alerts, degrees()], () => alerts(now));
     if (data && now.epochS >= data.startEpochS + data.stepS * (times(data).length + 1) && performance.now() - dayMs > DAY_AGAIN_MS) {

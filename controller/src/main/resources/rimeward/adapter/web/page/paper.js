@@ -17,8 +17,8 @@ export function hourTicks(from, to, widthPx) {
   for (let at = Math.ceil(from / 900) * 900; at <= to; at += 900) { // some zones lie a quarter of an hour apart
     const [h, minute] = hourMinute(at);
     if (minute === 0) {
-      const isNamed = h % every === 0;
-      ticks.push({at, text: isNamed ? hour(at) : "", bold: isNamed});
+      const isNamed = h % every === 0 && (to - at) * widthPx > (to - from) * 12; // one at the very edge would be cut off
+      ticks.push({at, text: isNamed ? hour(at) : "", bold: h % every === 0});
     }
   }
   return ticks;
@@ -50,8 +50,21 @@ export function powerLanes(columns) {
   return [["heater", "heaterW"], ["dryer", "dryerW"]].filter(([, name]) => columns.columns[name]).map(([name, column]) => {
     const watts = columns.columns[column];
     const most = Math.max(1, ...watts.filter(known));
-    return {name, ink: name, spells: watts.flatMap((w, i) => (known(w) && w > 0 ? [{from: at[i], to: at[i] + columns.stepS, share: w / most}] : []))};
+    return {name, ink: name, spells: merged(watts.map((w, i) => ({from: at[i], to: at[i] + columns.stepS, share: known(w) ? w / most : 0})))};
   });
+}
+
+/** Neighbours that are alike become one. */
+function merged(spells) {
+  return spells.reduce((all, s) => {
+    const last = all.at(-1);
+    if (last && last.to === s.from && last.share === s.share) {
+      last.to = s.to;
+    } else {
+      all.push({...s});
+    }
+    return all;
+  }, []).filter(s => s.share > 0);
 }
 
 /** The floor as it stood; where it changed, the last. */
@@ -83,9 +96,11 @@ export function planLanes(plan) {
   })).filter(lane => lane.spells.length);
 }
 
+const ORDER = ["heater", "dryer", "fan"];
+
 /** Machines' lanes of a night out of what was switched. */
 export function switchLanes(switches, from, to) {
-  const ids = [...new Set(switches.map(s => s.machine))];
+  const ids = [...new Set(switches.map(s => s.machine))].sort((a, b) => ORDER.indexOf(inkFor(a)) - ORDER.indexOf(inkFor(b)) || (a < b ? -1 : 1));
   return ids.map(id => {
     const spells = [];
     let since = null;

@@ -1,12 +1,14 @@
 /** What was: the season's nights as a strip, and one night in detail with its machines, decisions and downloads. */
 
 import {el, ledger, table, waits} from "./make.js";
-import {dampPanel, hourly, hourTicks, pensOf, switchLanes, temperaturePanel, tellAt, times} from "./paper.js";
+import {dampPanel, hourly, hourTicks, opened, pensOf, switchLanes, temperaturePanel, tellAt, times} from "./paper.js";
 import {draw} from "./strip.js";
 import {get, latest, listen} from "./wire.js";
 import {clockS, degreeSign, kilowattHours, lasting, litres, money, nightName, number, sentence, span, temperature, toReader} from "./words.js";
 
 export const title = "Record";
+
+const NEWEST = 21; // nights in the list before it is opened. Own choice
 
 const degreesOr = airC => (airC === undefined ? null : toReader(airC));
 
@@ -42,7 +44,7 @@ function season(nights, floorC, widthPx) {
   };
 }
 
-function nightsTable(nights, currency) {
+function nightsTable(nights, currency, floorC) {
   return table("Nights, the newest first", [
     {head: "night of", cell: n => el("a", {href: "#record/" + n.night}, nightName(n.night))},
     {head: "lowest bench", cell: n => temperature(n.lowestC)},
@@ -50,7 +52,7 @@ function nightsTable(nights, currency) {
     {head: "kWh", cell: n => number(n.kwh, 1)},
     {head: "cost", cell: n => money(n.cost, currency)},
     {head: "water", cell: n => litres(n.litres)},
-    {head: "below floor", cell: n => (n.underFloorS > 0 ? el("strong", null, lasting(n.underFloorS)) : "never")},
+    {head: "above the floor by", cell: n => (n.lowestC < floorC ? el("strong", null, span(n.lowestC - floorC)) : n.lowestC === undefined ? "–" : span(n.lowestC - floorC))},
     {head: "alerts", cell: n => number(n.alerts ?? 0, 0)}
   ], nights, "numbers");
 }
@@ -62,7 +64,6 @@ function sums(nights, currency) {
   return ledger([
     ["nights", String(nights.length)],
     coldest && ["lowest bench of all", temperature(coldest.lowestC), el("small", null, " " + nightName(coldest.night))],
-    ["below the floor", lasting(sum("underFloorS"))],
     ["electricity", kilowattHours(sum("kwh"))],
     nights.some(n => n.cost !== undefined) && ["cost", money(sum("cost"), currency)],
     ["water", litres(sum("litres"))]
@@ -85,8 +86,10 @@ function openSeason(host) {
       return;
     }
     const paper = el("div", {class: "strip-room"});
-    room.replaceChildren(paper, el("p", {class: "fine-print"}, "Touch the strip to open a night, or take it from the list."), sums(told.nights, told.currency), el("h2", null, "Nights"), nightsTable(told.nights, told.currency));
-    take = draw(paper, season(told.nights, latest()?.site.floorC, paper.clientWidth || 360));
+    const floorC = latest()?.site.floorC;
+    room.replaceChildren(paper, el("p", {class: "fine-print"}, "Touch the strip to open a night, or take it from the list."), sums(told.nights, told.currency), el("h2", null, "Nights"),
+      nightsTable(told.nights.slice(0, NEWEST), told.currency, floorC), told.nights.length > NEWEST && opened("All " + told.nights.length + " nights", () => nightsTable(told.nights, told.currency, floorC)) || "");
+    take = draw(paper, season(told.nights, floorC, paper.clientWidth || 360));
   }
 
   async function fetchNights() {
@@ -108,7 +111,10 @@ function facts(n, currency) {
     ["lowest bench", temperature(n.lowestC), n.lowestBench && el("small", null, " " + n.lowestBench)],
     n.plan?.lowestC !== undefined && ["planned", temperature(n.plan.lowestC), n.lowestC !== undefined && el("small", null, " off by " + span(Math.abs(n.plan.lowestC - n.lowestC)))],
     ["lowest outside", temperature(n.outsideLowestC)],
-    ["below the floor", n.underFloorS > 0 ? lasting(n.underFloorS) : "never"],
+    n.coldestC !== undefined && ["as control judged it", temperature(n.coldestC), el("small", null, " less the sensor's uncertainty")],
+    n.underFloorS !== undefined && ["below the floor", n.underFloorS > 0 ? lasting(n.underFloorS) : "never"],
+    n.wetS !== undefined && ["wet", lasting(n.wetS)],
+    n.seenS !== undefined && ["watched", lasting(n.seenS)],
     ["electricity", kilowattHours(n.kwh), n.plan?.kwh !== undefined && el("small", null, " planned " + number(n.plan.kwh, 1))],
     n.cost !== undefined && ["cost", money(n.cost, currency)],
     ["water", litres(n.litres)],
@@ -127,7 +133,7 @@ function nightStrip(told, widthPx) {
     label: "The night of " + nightName(told.night.night), x, from, to, ticks: hourTicks(from, to, widthPx - 58), tell: tellAt, stepBy: 900,
     panels: [temperaturePanel(temperatures, floors.at(-1), widthPx < 600 ? 200 : 260), dampPanel(damp, 80)],
     lanes: switchLanes(switches, from, to),
-    marks: alerts.map(a => ({at: a.s, text: a.text, ink: "floor"}))
+    marks: alerts.map(a => ({at: a.s, text: "alert", ink: "floor"}))
   };
 }
 
@@ -135,7 +141,7 @@ function nightStrip(told, widthPx) {
 function log(told) {
   const lines = [
     ...(told.switches || []).map(s => ({s: s.s, who: s.machine + (s.on ? " on" : " off"), why: s.why, kind: "switch"})),
-    ...(told.alerts || []).map(a => ({s: a.s, who: "alert, " + (a.severity || ""), why: a.text, kind: "alert"}))
+    ...(told.alerts || []).map(a => ({s: a.s, who: "alert, " + String(a.severity || "").toLowerCase(), why: a.text, kind: "alert"}))
   ].sort((a, b) => a.s - b.s);
   return lines.length
     ? table("What was decided, and why", [{head: "time", cell: l => clockS(l.s)}, {head: "what", words: true, cell: l => l.who}, {head: "why", words: true, cell: l => sentence(l.why)}], lines, "log")
@@ -160,7 +166,7 @@ function openNight(host, night) {
     const paper = el("div", {class: "strip-room"});
     const file = "/night/" + encodeURIComponent(night);
     room.replaceChildren(facts(told.night, latest()?.site.currency), paper, hourly(told.columns),
-      el("p", {class: "row"}, told.night.report !== false && el("a", {href: file + ".html"}, "Report of this night, to print"), " ", el("a", {href: file + ".csv", download: "night-" + night + ".csv"}, "All numbers (CSV)")),
+      el("p", {class: "row"}, told.night.report !== false && el("a", {href: file + ".html"}, "Report of this night, to print"), el("a", {href: file + ".csv", download: "night-" + night + ".csv"}, "All numbers (CSV)")),
       el("h2", null, "What was decided, and why"), log(told));
     if (times(told.columns).length) {
       take = draw(paper, nightStrip(told, paper.clientWidth || 360));

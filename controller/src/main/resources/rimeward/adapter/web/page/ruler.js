@@ -34,7 +34,7 @@ function place(marks, low, high, widthPx) {
       row = rows.length;
     }
     rows[row] = from + wide;
-    return {...mark, row, ends};
+    return {...mark, row, ends, x: share(mark.at, low, high) + "%"};
   });
 }
 
@@ -59,14 +59,8 @@ export function degreesRuler(points, floorC, widthPx) {
     svg("rect", {class: "below", x: 0, y: rowsPx + 2, height: 18, width: share(floor.at, low, high) + "%"}),
     rules(low, high, bottom, 1, boldStep),
     svg("line", {class: "base", x1: 0, x2: "100%", y1: bottom, y2: bottom}),
-    placed.map(p => {
-      const x = share(p.at, low, high) + "%";
-      const y = 15 * p.row;
-      return [
-        svg("line", {class: "lead " + p.ink, x1: x, x2: x, y1: y + 2, y2: bottom}),
-        svg("text", {class: "mark " + p.ink, x, y: y + 12, dx: p.ends ? -4 : 4, "text-anchor": p.ends ? "end" : "start"}, p.text)
-      ];
-    }));
+    placed.map(p => svg("line", {class: "lead " + p.ink, x1: p.x, x2: p.x, y1: 15 * p.row + 2, y2: bottom})),
+    placed.map(p => svg("text", {class: "mark " + p.ink, x: p.x, y: 15 * p.row + 12, dx: p.ends ? -4 : 4, "text-anchor": p.ends ? "end" : "start"}, p.text)));
 }
 
 /** Least, likeliest and most of a number, and what was assumed before, on a scale from 0. */

@@ -13,6 +13,7 @@
 import {el} from "./make.js";
 import {number} from "./words.js";
 
+const HINT = "Touch the strip, or use the arrow keys, to read it.";
 const GUTTER_PX = 58;
 const LANE_PX = 20;
 const CLOCK_PX = 22;
@@ -60,6 +61,20 @@ function hatch(ctx, x, y, width, height) {
   ctx.restore();
 }
 
+/** Words on the paper, with the paper's colour around them. */
+function write(ctx, text, x, y, ink) {
+  ctx.save();
+  ctx.textAlign = "left";
+  ctx.textBaseline = "alphabetic";
+  ctx.strokeStyle = inkOf("sheet");
+  ctx.lineWidth = 3 * px();
+  ctx.lineJoin = "round";
+  ctx.strokeText(text, x, y);
+  ctx.fillStyle = inkOf(ink);
+  ctx.fillText(text, x, y);
+  ctx.restore();
+}
+
 function ground(strip, fineY, boldY) {
   return u => {
     const {ctx} = u;
@@ -93,6 +108,7 @@ function over(strip, panel) {
     const {left, top, width, height} = u.bbox;
     ctx.save();
     ctx.font = FONT.replace("11px", 11 * px() + "px");
+    let lastX = -Infinity;
     for (const limit of panel?.limits || []) {
       const y = u.valToPos(limit.value, "y", true);
       ctx.strokeStyle = inkOf(limit.ink);
@@ -112,6 +128,10 @@ function over(strip, panel) {
       ctx.setLineDash([3 * px(), 3 * px()]);
       line(ctx, x, top, x, top + height);
       ctx.setLineDash([]);
+      if (panel?.first && x > lastX + 46 * px()) {
+        write(ctx, mark.text, x + 4 * px(), top + 12 * px(), mark.ink);
+        lastX = x;
+      }
     }
     if (strip.seam !== undefined) {
       const x = u.valToPos(strip.seam, "x", true);
@@ -120,6 +140,9 @@ function over(strip, panel) {
       ctx.strokeStyle = inkOf("text");
       ctx.lineWidth = 1.5 * px();
       line(ctx, x, top, x, top + height);
+      if (panel?.first) {
+        write(ctx, "expected", x + 5 * px(), top + 12 * px(), "quiet");
+      }
     }
     ctx.strokeStyle = inkOf("edge");
     ctx.lineWidth = px();
@@ -154,7 +177,7 @@ function lanesDrawn(lanes) {
 function frame(strip, width, heightPx, isLast, cursor) {
   return {
     width, height: heightPx + (isLast ? CLOCK_PX : 0),
-    padding: [4, 1, isLast ? 0 : 2, 0],
+    padding: [6, 1, isLast ? 0 : 2, 0],
     legend: {show: false},
     select: {show: false},
     cursor,
@@ -195,7 +218,7 @@ function panelOptions(strip, panel, width, isLast, cursor) {
     for (let v = Math.ceil(low / bold) * bold; v <= high; v += bold) {
       all.push(v);
     }
-    return all;
+    return all.filter(v => v - low > 0.04 * (high - low) || low >= 0); // a number at the foot would run into the next sheet
   };
   const options = frame(strip, width, panel.heightPx, isLast, cursor);
   options.scales.y.range = () => [low, high];
@@ -270,7 +293,7 @@ function hair(strip, move) {
 export function draw(host, strip) {
   const key = "strip-" + ++strips;
   const paper = el("div", {class: "paper"});
-  const said = el("p", {class: "readout", "aria-hidden": "true"}, "\u00a0");
+  const said = el("p", {class: "readout", "aria-hidden": "true"}, HINT);
   const plots = [];
   const slider = hair(strip, at => plots.forEach(u => u.setCursor({left: u.valToPos(at, "x"), top: 10})));
   host.replaceChildren(legend(strip), el("div", {class: "strip", role: "group", "aria-label": strip.label}, paper, slider.node), said);
@@ -284,14 +307,14 @@ export function draw(host, strip) {
         said.textContent = readAt(strip, at);
         slider.show(at);
       } else {
-        said.textContent = "\u00a0";
+        said.textContent = HINT;
       }
     }];
     return options;
   };
   strip.panels.forEach((panel, i) => {
     const isLast = !strip.lanes.length && i === strip.panels.length - 1;
-    plots.push(new uPlot(hooks(panelOptions(strip, panel, widthPx(), isLast, cursor)), [strip.x, ...panel.pens.map(p => p.values)], paper));
+    plots.push(new uPlot(hooks(panelOptions(strip, {...panel, first: i === 0}, widthPx(), isLast, cursor)), [strip.x, ...panel.pens.map(p => p.values)], paper));
   });
   if (strip.lanes.length) {
     plots.push(new uPlot(hooks(laneOptions(strip, widthPx(), cursor)), [strip.x, strip.x.map(() => null)], paper));

@@ -83,9 +83,11 @@ export function open(host) {
       return;
     }
     const paper = el("div", {class: "strip-room"});
-    const [first, ...rest] = (plan.says?.length ? plan.says : told.text) || [];
+    const says = (plan.says?.length ? plan.says : told.text) || [];
+    const first = says[plan.guess && says.length > 1 ? 1 : 0]; // that it is a guess comes before it, and is said above
+    const rest = says.filter(s => s !== first);
     room.replaceChildren(
-      el("p", {class: "fine-print"}, "Made " + dayClock(seconds(plan.made)) + ", until " + dayClock(seconds(plan.ends)) + (plan.guess ? ". A guess: see below." : ".")),
+      el("p", {class: "fine-print"}, "Made " + dayClock(seconds(plan.made)) + ", until " + dayClock(seconds(plan.ends)) + (plan.guess ? ". A guess, as said below." : ".")),
       el("div", {class: "verdict wide"}, stamp(plan), el("p", {class: "says"}, sentence(first))),
       el("ul", {class: "log-lines"}, rest.map(s => el("li", null, sentence(s)))),
       paper, figures(plan),

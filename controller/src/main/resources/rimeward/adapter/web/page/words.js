@@ -94,9 +94,12 @@ function format(name, options) {
 
 const at = epochS => new Date(epochS * 1000);
 
-export const clock = epochS => format("clock", {hour: "numeric", minute: "2-digit"}).format(at(epochS));
-export const clockS = epochS => format("clockS", {hour: "numeric", minute: "2-digit", second: "2-digit"}).format(at(epochS));
-export const hour = epochS => format("hour", {hour: "numeric"}).format(at(epochS));
+const is12h = new Intl.DateTimeFormat(undefined, {hour: "numeric"}).resolvedOptions().hour12;
+const HOUR = is12h ? "numeric" : "2-digit";
+
+export const clock = epochS => format("clock", {hour: HOUR, minute: "2-digit"}).format(at(epochS));
+export const clockS = epochS => format("clockS", {hour: HOUR, minute: "2-digit", second: "2-digit"}).format(at(epochS));
+export const hour = epochS => format("hour", {hour: HOUR}).format(at(epochS));
 export const day = epochS => format("day", {weekday: "short", day: "numeric", month: "short"}).format(at(epochS));
 export const dayClock = epochS => day(epochS) + ", " + clock(epochS);
 
@@ -142,6 +145,6 @@ export function sentence(text) {
       .replace(/([-\u2212]?\d+(?:\.\d+)?)\s?°C/g, (_, n) => temperature(Number(n.replace(MINUS, "-"))))
       .replace(/([-\u2212]?\d+(?:\.\d+)?)\s?K\b/g, (_, n) => span(Number(n.replace(MINUS, "-"))))
     : plain;
-  const begun = turned.charAt(0).toUpperCase() + turned.slice(1);
-  return begun.replace(/(^|[\s(])-(?=\d)/g, "$1" + MINUS);
+  const begun = turned.replace(/^[a-z]+(?=[ ,:;])/, word => word.charAt(0).toUpperCase() + word.slice(1)); // a machine's name keeps its letters
+  return begun.replace(/(^|[\s(])-(?=\d)/g, "$1" + MINUS).replace(/(\d) (?=(?:°[CF]|%|[KWL]|kWh|min)(?!\w))/g, "$1\u00a0");
 }
