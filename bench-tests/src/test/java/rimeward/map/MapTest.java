@@ -23,7 +23,7 @@ final class MapTest {
             air               |
             json              |
             strip             |
-            sizing            | air site
+            sizing            | air json site
             core.reading      | site
             core.judgement    | core.reading air site
             core.tunnel       | core.judgement air site
@@ -36,6 +36,7 @@ final class MapTest {
             alert             | core.* site
             record            | core.* alert site
             homie             | core.* alert json record site
+            page              | core.* homie alert record json sizing air site
             port              | core core.reading core.guard core.order alert core.outlook record site
             service           | core.* port record alert site
             adapter.pi        | port core.reading core.guard site
@@ -43,9 +44,9 @@ final class MapTest {
             adapter.mqtt      | core.* homie port alert record site
             adapter.journal   | core.* port record alert site
             adapter.forecast  | port core.outlook core.reading json air site
-            adapter.web       | core.* record alert site
+            adapter.web       | core.* page port json record alert site
             adapter.config    | site
-            assembly          | core.* homie port service alert record adapter.journal adapter.mqtt site
+            assembly          | core.* homie port service alert record adapter.journal adapter.mqtt adapter.web site
             app               | *
 
             sim.physics       | air
@@ -71,7 +72,6 @@ final class MapTest {
             org.sqlite              | adapter.journal
             org.hipparchus          | core.tunnel
             java.net.http           | adapter.forecast
-            com.sun.net.httpserver  | adapter.web
             org.tomlj               | adapter.config
             picocli                 | app sim.app
             org.slf4j               | service adapter.* app sim.app

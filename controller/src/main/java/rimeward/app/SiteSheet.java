@@ -34,6 +34,7 @@ final class SiteSheet {
         sheet.heat();
         sheet.text.append(ForecastSheet.of(site));
         sheet.text.append(MessagingSheet.of(site));
+        sheet.text.append(PageSheet.of(site));
         return sheet.text.toString();
     }
 

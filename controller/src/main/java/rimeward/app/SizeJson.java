@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import rimeward.homie.JsonText;
+import rimeward.json.JsonText;
 import rimeward.site.Circuit;
 import rimeward.site.Tunnel;
 import rimeward.sizing.Areas;

@@ -15,6 +15,7 @@ import rimeward.core.order.Answer;
 import rimeward.core.order.FloorOrder;
 import rimeward.core.order.Order;
 import rimeward.core.order.Standing;
+import rimeward.port.Keep;
 import rimeward.port.Orders;
 import rimeward.record.DamagedState;
 import rimeward.record.SavedState;
@@ -38,6 +39,7 @@ public final class Service {
     private final ControlLaw law;
     private final Path file;
     private final Surroundings around;
+    private final Showing page;
     private final Messenger audience;
     private final Orders orders;
     private final OrderQueue byMessage = new OrderQueue();
@@ -69,7 +71,8 @@ public final class Service {
         file = data.resolve(RECORD);
         this.around = around;
         this.orders = orders;
-        this.audience = new Messenger(audience);
+        page = new Showing(audience);
+        this.audience = new Messenger(page);
         this.nanoTime = nanoTime;
         control = new ControlCycle(site, law);
         board = new AlertBoard(site);
@@ -80,7 +83,9 @@ public final class Service {
         Clock clock =
                 Clock.fixed(Instant.ofEpochMilli(around.now().epochMs()), ZoneOffset.UTC); // names a file, no more
         try (Recording recording = new Recording(site, file, clock, audience);
+                Showing shown = page;
                 Messenger messenger = audience) {
+            shown.begin(site, file, this::asked, recording::isFailing, messenger::isFailing, nanoTime);
             messenger.begin(site, recording, this::asked, around.handedReadings(), nanoTime);
             control(recording);
         }
@@ -92,7 +97,12 @@ public final class Service {
             Restart from = saved.map(this::resumed).orElseGet(() -> new Restart(control.start(), 0));
             double outageS = saved.map(SavedState::lastOutageS).orElse(0.0);
             Standing standing = saved.map(this::standing).orElse(Standing.NONE);
-            StateKeeper keeper = StateKeeper.of(site, law, around.boot(), outageS, recording);
+            saved.ifPresent(state -> page.resumes(state.alerts()));
+            Keep keep = state -> {
+                recording.keep(state);
+                page.kept(state);
+            };
+            StateKeeper keeper = StateKeeper.of(site, law, around.boot(), outageS, keep);
             new ControlLoop(
                             site,
                             control,
@@ -112,7 +122,7 @@ public final class Service {
         }
     }
 
-    /** On the line's thread. */
+    /** On the line's thread, or the page's. */
     private void asked(Order order) {
         if (!byMessage.offer(order)) {
             audience.answered(new Answer(order, false, "Too much was asked for at once. Ask again."));

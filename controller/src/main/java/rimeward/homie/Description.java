@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rimeward.json.Json;
+import rimeward.json.JsonText;
 
 /**
  * What {@code $description} says. Its version rises with every change, over restarts too: what the broker kept is asked first, and where

@@ -6,6 +6,7 @@ import java.util.Map;
 import rimeward.alert.Alert;
 import rimeward.alert.Response;
 import rimeward.core.reading.WallTime;
+import rimeward.json.JsonText;
 
 /**
  * One change of one alert, as it goes out.

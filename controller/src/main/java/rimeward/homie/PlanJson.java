@@ -14,6 +14,7 @@ import rimeward.core.outlook.PlanText;
 import rimeward.core.outlook.PreWarm;
 import rimeward.core.outlook.Tank;
 import rimeward.core.tunnel.Figure;
+import rimeward.json.JsonText;
 import rimeward.site.Site;
 
 /** A plan as JSON, for programs: times by RFC 3339 in UTC, temperatures in °C, each number with its spread (one standard deviation). */

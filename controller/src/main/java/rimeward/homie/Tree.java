@@ -9,6 +9,7 @@ import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Outside;
 import rimeward.core.judgement.Trust;
 import rimeward.homie.Node.Leaf;
+import rimeward.json.Decimal;
 import rimeward.site.Contact;
 import rimeward.site.Degrees;
 import rimeward.site.Drying;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import rimeward.json.Decimal;
 
 /** The properties' values as they were told last, and what is to be told because they changed. Belongs to the device. */
 final class Values {

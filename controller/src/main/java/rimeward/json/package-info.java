@@ -1,4 +1,4 @@
-/** JSON that strangers wrote, read strictly and within bounds. May import nothing of ours. */
+/** JSON: what strangers wrote, read strictly and within bounds, and what we say. May import nothing of ours. */
 @NullMarked
 package rimeward.json;
 

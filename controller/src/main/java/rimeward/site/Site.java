@@ -17,6 +17,7 @@ import java.util.Set;
  * @param floorC the lowest temperature any plant may meet, °C: the highest of the plants' own minimums, or more if the grower asks for it
  * @param degrees what temperatures are told in
  * @param forecasting where forecasts of the weather come from
+ * @param page whether it shows itself in a browser
  */
 public record Site(
         String id,
@@ -36,7 +37,8 @@ public record Site(
         List<Machine> machines,
         double floorC,
         Degrees degrees,
-        Forecasting forecasting) {
+        Forecasting forecasting,
+        Page page) {
 
     /** A place that goes by UTC, without a door contact. */
     public Site(
@@ -132,7 +134,8 @@ public record Site(
                 inOrder(heater, drying, venting),
                 highestMinimumC(plants),
                 Degrees.CELSIUS,
-                new Forecasting.None());
+                new Forecasting.None(),
+                new Page.None());
     }
 
     public Site {
@@ -163,28 +166,33 @@ public record Site(
 
     /** The same place with another floor, which {@link #takesFloor} must allow. */
     public Site withFloor(double otherC) {
-        return with(messaging, otherC, degrees, forecasting);
+        return with(messaging, otherC, degrees, forecasting, page);
     }
 
     /** The same place, whose grower reads temperatures so. */
     public Site withDegrees(Degrees other) {
-        return with(messaging, floorC, other, forecasting);
+        return with(messaging, floorC, other, forecasting, page);
     }
 
     /** The same place with messages by another way. */
     public Site with(Messaging other) {
-        return with(other, floorC, degrees, forecasting);
+        return with(other, floorC, degrees, forecasting, page);
     }
 
     /** The same place with forecasts from elsewhere. */
     public Site with(Forecasting other) {
-        return with(messaging, floorC, degrees, other);
+        return with(messaging, floorC, degrees, other, page);
     }
 
-    private Site with(Messaging messages, double holdC, Degrees told, Forecasting forecasts) {
+    /** The same place with another page. */
+    public Site with(Page other) {
+        return with(messaging, floorC, degrees, forecasting, other);
+    }
+
+    private Site with(Messaging messages, double holdC, Degrees told, Forecasting forecasts, Page shown) {
         return new Site(
                 id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door,
-                messages, machines, holdC, told, forecasts);
+                messages, machines, holdC, told, forecasts, shown);
     }
 
     /** Whether this may be the floor: no plant gets colder than it bears, and the hot limit keeps clear of the band, °C. */

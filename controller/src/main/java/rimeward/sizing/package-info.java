@@ -1,6 +1,6 @@
 /**
  * What a tunnel loses, what heater and circuit it needs and what a winter costs, worked out from its dimensions before anything is
- * bought. Only computes. May import {@code air} and {@code site}.
+ * bought. Only computes. May import {@code air}, {@code json} and {@code site}.
  */
 @NullMarked
 package rimeward.sizing;

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.yaml.snakeyaml.Yaml;
 import rimeward.core.outlook.Outlook;
+import rimeward.json.JsonText;
 import rimeward.site.Site;
 
 /** Holds {@code config/asyncapi.yaml} (AsyncAPI 3.0) to what the device says and takes, both ways. */

@@ -12,6 +12,7 @@ import rimeward.site.Contact;
 import rimeward.site.Degrees;
 import rimeward.site.Forecasting;
 import rimeward.site.Messaging;
+import rimeward.site.Page;
 import rimeward.site.Plant;
 import rimeward.site.Sensor;
 import rimeward.site.Site;
@@ -64,6 +65,7 @@ public final class SiteSettings {
         lines.contact(top, "door", door);
         Messaging messaging = MqttSettings.read(top);
         Forecasting forecasting = ForecastSettings.read(top);
+        Page page = PageSettings.read(top);
         Optional<Tariff> tariff = TariffSettings.read(top.table("tariff"));
         plants.ifPresent(some -> targets.ifPresent(band -> hotAboveFloorBand(targetsTable, some, band)));
         return top.whenSound(() -> new Site(
@@ -82,7 +84,8 @@ public final class SiteSettings {
                         door,
                         messaging)
                 .withDegrees(degrees)
-                .with(forecasting));
+                .with(forecasting)
+                .with(page));
     }
 
     private static Contact door(TableReader top) {

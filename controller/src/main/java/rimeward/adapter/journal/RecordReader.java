@@ -27,6 +27,7 @@ import rimeward.record.FrameRow;
 import rimeward.record.Lowest;
 import rimeward.record.Night;
 import rimeward.record.RowText;
+import rimeward.record.Switched;
 import rimeward.site.RelaySet;
 
 /** Rows back into values. */
@@ -48,11 +49,22 @@ final class RecordReader {
 
     /** One by one, so that a month of them need not be held. */
     static void eachFrame(Connection connection, long sinceEpochMs, Consumer<FrameRow> taker) throws SQLException {
-        each(
+        eachFrame(connection, "WHERE at_ms >= " + sinceEpochMs + " ORDER BY id", taker);
+    }
+
+    static void eachFrame(Connection connection, String how, Consumer<FrameRow> taker) throws SQLException {
+        each(connection, "SELECT * FROM frame " + how, RecordReader::frame, taker);
+    }
+
+    static List<Switched> switches(Connection connection, String how) throws SQLException {
+        return all(connection, "SELECT * FROM decision " + how, RecordReader::switched);
+    }
+
+    static List<PlanPromise> newestPlans(Connection connection, int most) throws SQLException {
+        return all(
                 connection,
-                "SELECT * FROM frame WHERE at_ms >= " + sinceEpochMs + " ORDER BY id",
-                RecordReader::frame,
-                taker);
+                "SELECT text FROM plan ORDER BY evening DESC LIMIT " + most,
+                row -> PlanPromise.parse(row.getString("text")));
     }
 
     static List<PlanPromise> plans(Connection connection) throws SQLException {
@@ -61,7 +73,11 @@ final class RecordReader {
     }
 
     static List<Alert> alerts(Connection connection) throws SQLException {
-        return all(connection, "SELECT * FROM outbox ORDER BY id", RecordReader::alert);
+        return alerts(connection, "ORDER BY id");
+    }
+
+    static List<Alert> alerts(Connection connection, String how) throws SQLException {
+        return all(connection, "SELECT * FROM outbox " + how, RecordReader::alert);
     }
 
     /** The oldest that are to be sent. */
@@ -118,6 +134,15 @@ final class RecordReader {
                 row.getLong("number"),
                 row.getLong("elapsed_ms"),
                 new WallTime(row.getLong("at_ms"), row.getInt("trusted") == 1));
+    }
+
+    private static Switched switched(ResultSet row) throws SQLException {
+        return new Switched(
+                tick(row),
+                row.getString("machine"),
+                row.getInt("is_on") == 1,
+                row.getInt("overruled") == 1,
+                RowText.reason(row.getString("reason")));
     }
 
     private static Alert alert(ResultSet row) throws SQLException {

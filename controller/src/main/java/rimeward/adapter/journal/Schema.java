@@ -43,7 +43,11 @@ final class Schema {
             List.of(
                     "ALTER TABLE outbox ADD COLUMN incident TEXT NOT NULL DEFAULT ''",
                     "UPDATE outbox SET incident = 'old-' || id"), // nobody knew which belonged together
-            List.of("CREATE TABLE plan (evening TEXT PRIMARY KEY, text TEXT NOT NULL)"));
+            List.of("CREATE TABLE plan (evening TEXT PRIMARY KEY, text TEXT NOT NULL)"),
+            List.of( // the page asks for a day of thirteen months
+                    "CREATE INDEX frame_at ON frame (at_ms)",
+                    "CREATE INDEX decision_at ON decision (at_ms)",
+                    "CREATE INDEX outbox_at ON outbox (at_ms)"));
 
     static final int VERSION = STEPS.size();
 

@@ -61,6 +61,12 @@ final class LiveCommand implements Callable<Integer> {
                     "a broker of MQTT that takes its messages unencrypted, or none (default: the settings', or a private one)")
     private @Nullable String broker;
 
+    @Option(
+            names = "--page",
+            paramLabel = "PORT",
+            description = "where its page is served to this machine (default: the settings' port, or any that is free)")
+    private @Nullable Integer page;
+
     private volatile boolean stopped;
 
     @Override
@@ -77,7 +83,7 @@ final class LiveCommand implements Callable<Integer> {
         stopOnSignal(Thread.currentThread(), ended);
         long beganNs = System.nanoTime();
         try (LiveBroker messages = broker(scenario.site(), folder, out)) {
-            Site site = scenario.site().with(messages.messaging());
+            Site site = scenario.site().with(messages.messaging()).with(LivePage.of(scenario.site(), page));
             LiveTunnel tunnel = new LiveTunnel(scenario, simulatedS -> reach(beganNs, simulatedS));
             Audience audience = new LiveLines(scenario, out::println);
             while (!tunnel.isOver()) { // once, and again after every restart of the controller

@@ -1,7 +1,7 @@
-package rimeward.homie;
+package rimeward.json;
 
 /** Numbers as payloads: digits, {@code -} and one point, the same on every machine. */
-final class Decimal {
+public final class Decimal {
     private static final long[] SCALE = {1, 10, 100, 1000};
 
     private Decimal() {}
@@ -10,7 +10,7 @@ final class Decimal {
      * @param value finite, and less than 10^15
      * @param decimals 0 to 3
      */
-    static String of(double value, int decimals) {
+    public static String of(double value, int decimals) {
         long scale = SCALE[decimals];
         long scaled = Math.round(value * scale); // a rounded zero has no sign
         long size = Math.abs(scaled);

@@ -1,4 +1,4 @@
-package rimeward.homie;
+package rimeward.json;
 
 import java.util.Collection;
 import java.util.Locale;
@@ -6,13 +6,16 @@ import java.util.Map;
 
 /** Writes JSON (RFC 8259) in one line, members in the order given. */
 public final class JsonText {
+    /** A hole in a list of numbers. */
+    public static final Object HOLE = new Object();
+
     private JsonText() {}
 
     /**
      * What it stands for.
      *
      * @param value a map (its keys are names), a collection, a text, a boolean, or a number (a double must be finite, and is
-     *     rounded to 3 decimals; whole and big ones keep their digits)
+     *     rounded to 3 decimals; whole and big ones keep their digits), or {@link #HOLE}
      * @throws IllegalArgumentException if it is something else
      */
     public static String of(Object value) {
@@ -31,6 +34,8 @@ public final class JsonText {
         } else if (value instanceof Boolean
                 || (value instanceof Number && !(value instanceof Double || value instanceof Float))) {
             out.append(value);
+        } else if (value == HOLE) {
+            out.append("null");
         } else if (value instanceof Double number && Double.isFinite(number)) {
             out.append(Decimal.of(number, 3));
         } else {
