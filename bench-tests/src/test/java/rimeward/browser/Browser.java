@@ -35,6 +35,9 @@ final class Browser implements AutoCloseable {
     private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
+    /** A service that ends cuts the line that a page still listens on; the browser tells of it, and the page takes it up again. */
+    private static final String CUT_LINE = "/api/live - Failed to load resource: net::ERR_INCOMPLETE_CHUNKED_ENCODING";
+
     private final ChromeDriver driver;
     private final List<String> requests = new ArrayList<>();
 
@@ -122,6 +125,12 @@ final class Browser implements AutoCloseable {
         return driver.executeScript(script, args);
     }
 
+    /** Runs a script that calls its first argument back with what it found. */
+    @Nullable
+    Object runLong(String script) {
+        return driver.executeAsyncScript(script);
+    }
+
     /** Until it is so; what is waited for is told in words. */
     void until(String what, BooleanSupplier isSo) {
         await(what, () -> isSo.getAsBoolean() ? Boolean.TRUE : null);
@@ -142,6 +151,7 @@ final class Browser implements AutoCloseable {
         return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
                 .filter(e -> e.getLevel().intValue() >= Level.WARNING.intValue())
                 .map(LogEntry::getMessage)
+                .filter(message -> !message.contains(CUT_LINE))
                 .toList();
     }
 

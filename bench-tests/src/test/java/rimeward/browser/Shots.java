@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 
-/** Pictures of sheets, for people to look at: {@code Shots FOLDER [CASE,… [SHEET,… [WIDTH,… [PAPER,…]]]]}, all without. */
+/** Pictures of sheets, for people to look at: {@code Shots FOLDER [CASE or http://HOST:PORT,… [SHEET,… [WIDTH,… [PAPER,…]]]]}, all without. */
 final class Shots {
     static final List<String> SHEETS = List.of("now", "tonight", "record", "record/2026-01-26", "tunnel", "hands");
     static final List<String> WIDTHS_PX = List.of("390", "1280");
@@ -13,23 +13,29 @@ final class Shots {
     private Shots() {}
 
     public static void main(String[] args) throws IOException {
-        Path folder = Path.of(args[0]);
         try (Browser browser = new Browser()) {
             for (String story : chosen(args, 1, Story.ALL)) {
-                try (StandIn service = new StandIn(0, story)) {
-                    for (String sheet : chosen(args, 2, SHEETS)) {
-                        for (String widthPx : chosen(args, 3, WIDTHS_PX)) {
-                            for (String paper : chosen(args, 4, PAPERS)) {
-                                browser.as(Integer.parseInt(widthPx), 844, paper)
-                                        .open(service.address() + "/#" + sheet);
-                                settled(browser);
-                                shoot(
-                                        browser,
-                                        folder,
-                                        story + "-" + sheet.replace('/', '-') + "-" + widthPx + "-" + paper + ".png");
-                            }
-                        }
+                if (story.startsWith("http")) { // a service that runs already
+                    take(browser, story, "live", args);
+                } else {
+                    try (StandIn service = new StandIn(0, story)) {
+                        take(browser, service.address(), story, args);
                     }
+                }
+            }
+        }
+    }
+
+    private static void take(Browser browser, String address, String story, String[] args) throws IOException {
+        for (String sheet : chosen(args, 2, SHEETS)) {
+            for (String widthPx : chosen(args, 3, WIDTHS_PX)) {
+                for (String paper : chosen(args, 4, PAPERS)) {
+                    browser.as(Integer.parseInt(widthPx), 844, paper).open(address + "/#" + sheet);
+                    settled(browser);
+                    shoot(
+                            browser,
+                            Path.of(args[0]),
+                            story + "-" + sheet.replace('/', '-') + "-" + widthPx + "-" + paper + ".png");
                 }
             }
         }

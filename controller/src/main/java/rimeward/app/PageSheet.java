@@ -21,9 +21,8 @@ final class PageSheet {
         String token = page.token() instanceof Page.TokenFile.Own own
                 ? "the token in " + own.file()
                 : "the token in the data folder";
-        String address = page.address() instanceof Page.Address.Known known
-                ? "  messages lead to " + known.url() + "\n"
-                : "";
+        String address =
+                page.address() instanceof Page.Address.Known known ? "  messages lead to " + known.url() + "\n" : "";
         return "  on " + page.listen() + port + names + "\n" + who + "  takes orders with " + token + "\n" + address;
     }
 }

@@ -67,7 +67,11 @@ public final class PageServer implements AutoCloseable {
                 from.nanoTime());
         Doorman doorman = new Doorman(page, token(page.token(), from));
         PageAnswers answers = new PageAnswers(
-                doorman, newest, new OrderDoor(site, from.orders()), new History(site, from.past(), newest.recent()), from.nanoTime());
+                doorman,
+                newest,
+                new OrderDoor(site, from.orders()),
+                new History(site, from.past(), newest.recent()),
+                from.nanoTime());
         InetSocketAddress at = new InetSocketAddress(InetAddress.getByName(page.listen()), page.port());
         PageFeed feed = new PageFeed(newest, from.nanoTime());
         return new PageServer(newest, WebServer.start(at, limits, answers, feed, from.nanoTime()), page);

@@ -140,6 +140,7 @@ const dampLimits = site => (site.dryOnPercent === undefined ? [] : [{name: "drye
 export function open(host) {
   const rows = {plants: row("The plants", "plants"), holding: row("Holding the floor", "holding"), tonight: row("Tonight", "tonight-row"), hands: row("Your hands", "hands-row")};
   const ruler = el("div", {class: "ruler-room"});
+  const stripHead = el("h2", null, "The last hours");
   const paper = el("div", {class: "strip-room"});
   const under = el("div");
   const airRoom = el("div");
@@ -147,7 +148,7 @@ export function open(host) {
   host.append(
     el("h1", {class: "unseen", tabindex: "-1"}, "Now"),
     el("div", {class: "book"}, Object.values(rows).map(r => r.node)),
-    el("h2", null, "The last hours and the coming night"), paper, under,
+    stripHead, paper, under,
     el("div", {class: "two"}, el("section", null, el("h2", null, "The air"), airRoom), el("section", null, el("h2", null, "Alerts"), alertRoom)));
   let data = null, plan = null, take = null, dayMs = -Infinity, closed = false;
 
@@ -190,6 +191,7 @@ export function open(host) {
       paper.replaceChildren(waits("The strip begins with the first readings that are written down."));
       return;
     }
+    stripHead.textContent = plan ? "The last hours and the coming night" : "The last hours";
     take = draw(paper, strip(data, plan, now, paper.clientWidth || 360));
     fill(under, [data, degrees()], () => hourly(data));
   }

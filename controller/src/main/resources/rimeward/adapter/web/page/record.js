@@ -28,6 +28,7 @@ function season(nights, floorC, widthPx) {
   return {
     label: "The nights of the season", x: old.map((_, i) => i), from: -0.6, to: old.length - 0.4, ticks: months(old, widthPx - 58), stepBy: 1,
     tell: at => nightName((old[Math.max(0, Math.min(old.length - 1, Math.round(at)))] || {}).night || ""),
+    hint: "Touch the strip to open a night, or take it from the list.",
     choose: at => { location.hash = "#record/" + old[Math.max(0, Math.min(old.length - 1, Math.round(at)))].night; },
     panels: [{
       name: "lowest", heightPx: 190, unit: degreeSign(), decimals: 1,
@@ -52,7 +53,7 @@ function nightsTable(nights, currency, floorC) {
     {head: "kWh", cell: n => number(n.kwh, 1)},
     {head: "cost", cell: n => money(n.cost, currency)},
     {head: "water", cell: n => litres(n.litres)},
-    {head: "above the floor by", cell: n => (n.lowestC < floorC ? el("strong", null, span(n.lowestC - floorC)) : n.lowestC === undefined ? "–" : span(n.lowestC - floorC))},
+    {head: "above floor", cell: n => (n.lowestC < floorC ? el("strong", null, span(n.lowestC - floorC)) : n.lowestC === undefined ? "–" : span(n.lowestC - floorC))},
     {head: "alerts", cell: n => number(n.alerts ?? 0, 0)}
   ], nights, "numbers");
 }
@@ -87,7 +88,7 @@ function openSeason(host) {
     }
     const paper = el("div", {class: "strip-room"});
     const floorC = latest()?.site.floorC;
-    room.replaceChildren(paper, el("p", {class: "fine-print"}, "Touch the strip to open a night, or take it from the list."), sums(told.nights, told.currency), el("h2", null, "Nights"),
+    room.replaceChildren(paper, sums(told.nights, told.currency), el("h2", null, "Nights"),
       nightsTable(told.nights.slice(0, NEWEST), told.currency, floorC), told.nights.length > NEWEST && opened("All " + told.nights.length + " nights", () => nightsTable(told.nights, told.currency, floorC)) || "");
     take = draw(paper, season(told.nights, floorC, paper.clientWidth || 360));
   }

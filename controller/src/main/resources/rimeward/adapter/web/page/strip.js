@@ -7,7 +7,7 @@
  *   low?: number, high?: number}} Panel
  * @typedef {{name: string, ink: string, spells: {from: number, to: number, share: number}[]}} Lane
  * @typedef {{label: string, x: number[], from: number, to: number, ticks: {at: number, text: string, bold?: boolean}[], tell: function(number): string,
- *   panels: Panel[], lanes: Lane[], marks?: {at: number, text: string, ink: string}[], seam?: number, choose?: function(number): void}} Strip
+ *   panels: Panel[], lanes: Lane[], marks?: {at: number, text: string, ink: string}[], seam?: number, hint?: string, stepBy?: number, choose?: function(number): void}} Strip
  */
 
 import {el} from "./make.js";
@@ -293,7 +293,7 @@ function hair(strip, move) {
 export function draw(host, strip) {
   const key = "strip-" + ++strips;
   const paper = el("div", {class: "paper"});
-  const said = el("p", {class: "readout", "aria-hidden": "true"}, HINT);
+  const said = el("p", {class: "readout", "aria-hidden": "true"}, strip.hint ?? HINT);
   const plots = [];
   const slider = hair(strip, at => plots.forEach(u => u.setCursor({left: u.valToPos(at, "x"), top: 10})));
   host.replaceChildren(legend(strip), el("div", {class: "strip", role: "group", "aria-label": strip.label}, paper, slider.node), said);
@@ -307,7 +307,7 @@ export function draw(host, strip) {
         said.textContent = readAt(strip, at);
         slider.show(at);
       } else {
-        said.textContent = HINT;
+        said.textContent = strip.hint ?? HINT;
       }
     }];
     return options;

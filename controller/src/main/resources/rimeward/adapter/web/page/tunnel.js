@@ -13,6 +13,8 @@ const LEARNED = {
   airCapacityJPerK: ["Heat held by air, film and leaves", "kJ/K", 0.001],
   massCapacityJPerK: ["Heat held by pots, benches and soil", "kJ/K", 0.001],
   massCouplingWPerK: ["Exchange between air and that mass", "W/K", 1],
+  floorAreaM2: ["Floor", "m²", 1],
+  volumeM3: ["Air inside", "m³", 1],
   skyLossW: ["Heat lost to a clear sky", "W", 1],
   sunShare: ["Share of the sun that comes in", "", 1]
 };
