@@ -92,9 +92,9 @@ final class Browser implements AutoCloseable {
         return this;
     }
 
-    /** Text of the first that is there, as a person sees it. */
+    /** Text of the first that is there, as a person sees it: all spaces alike. */
     String text(String css) {
-        return one(css).getText();
+        return one(css).getText().replace('\u00a0', ' ');
     }
 
     WebElement one(String css) {

@@ -112,10 +112,10 @@ final class PageTest {
                         .isLessThanOrEqualTo(844);
             }
             assertThat(browser().text("#plants"))
-                    .contains("Safe", "5.2\u00a0°C", "north bench", "1.2\u00a0K above the floor");
+                    .contains("Safe", "5.2 °C", "north bench", "1.2 K above the floor");
             assertThat(browser().text("#holding"))
                     .contains("The heater holds the floor", "heater-1 on", "heater-2 off");
-            assertThat(browser().text("#tonight-row")).contains("5.0\u00a0°C", "2\u00a0%", "38.0\u00a0kWh", "£8.46");
+            assertThat(browser().text("#tonight-row")).contains("5.0 °C", "2 %", "38.0 kWh", "£8.46");
             assertThat(browser().text("#hands-row")).contains("Empty the dryer's tank");
         }
     }
@@ -138,14 +138,14 @@ final class PageTest {
             browser().as(390, 844, "light").open(service.address());
             Shots.settled(browser());
             browser().one("#degrees option[value='F']").click();
-            browser().until("Fahrenheit", () -> browser().text("#plants").contains("41.4\u00a0°F"));
+            browser().until("Fahrenheit", () -> browser().text("#plants").contains("41.4 °F"));
             assertThat(browser().text("#plants"))
-                    .contains("2.2\u00a0°F above the floor of 39.2\u00a0°F")
+                    .contains("2.2 °F above the floor of 39.2 °F")
                     .doesNotContain("°C");
             browser().open(service.address());
-            browser().until("it is kept", () -> browser().text("#plants").contains("41.4\u00a0°F"));
+            browser().until("it is kept", () -> browser().text("#plants").contains("41.4 °F"));
             browser().one("#degrees option[value='C']").click();
-            browser().until("Celsius", () -> browser().text("#plants").contains("5.2\u00a0°C"));
+            browser().until("Celsius", () -> browser().text("#plants").contains("5.2 °C"));
         }
     }
 
@@ -175,7 +175,7 @@ final class PageTest {
             service.say(service.says("/api/now")
                     .replace("5.2", "4.7")
                     .replace(String.valueOf(Story.AT_S), String.valueOf(Story.AT_S + 5)));
-            browser().until("the new reading", () -> browser().text("#plants").contains("4.7\u00a0°C"));
+            browser().until("the new reading", () -> browser().text("#plants").contains("4.7 °C"));
             System.out.println("A change is seen after " + (System.nanoTime() - beforeNs) / 1_000_000 + " ms.");
         }
     }
@@ -266,7 +266,7 @@ final class PageTest {
             Shots.settled(browser());
             browser().one("#floor").sendKeys(Keys.chord(Keys.CONTROL, "a"), "3");
             browser().press("Ask for it");
-            assertThat(browser().text("#slip-sure")).contains("Hold a floor of 3.0\u00a0°C?", "lower than now");
+            assertThat(browser().text("#slip-sure")).contains("Hold a floor of 3.0 °C?", "lower than now");
             browser().press("Do it");
             show(StandIn.TOKEN);
             browser().until("asked", () -> !service.asked().isEmpty());

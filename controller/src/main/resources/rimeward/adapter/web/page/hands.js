@@ -27,7 +27,7 @@ function service(machine) {
     return el("span", null, "out of use until " + clock(until) + " ", el("button", {type: "button", click: () => order({order: "return", machine: machine.id})}, "Back into use"));
   }
   const minutes = el("select", {"aria-label": "How long " + machine.id + " is out of use"}, SERVICE_MIN.map(m => el("option", {value: m, selected: m === 30}, lasting(60 * m))));
-  return el("span", null, minutes, " ", el("button", {type: "button", "aria-label": "Out of use: " + machine.id, click: () => order({order: "standDown", machine: machine.id, minutes: Number(minutes.value)}, {
+  return el("span", {class: "service"}, minutes, el("button", {type: "button", "aria-label": "Out of use: " + machine.id, click: () => order({order: "standDown", machine: machine.id, minutes: Number(minutes.value)}, {
     head: "Take " + machine.id + " out of use?",
     text: "For " + lasting(60 * minutes.value) + " it stays off even if the plants freeze, because hands may be inside. The others go on as if it had failed. It comes back by itself. Before you open it, unplug it: a relay is no isolator."
   })}, "Out of use"));

@@ -122,7 +122,8 @@ function strip(data, plan, now, widthPx) {
   const later = expected.x.map((at, i) => i).filter(i => expected.x[i] > now.epochS);
   const cut = {x: later.map(i => expected.x[i]), pens: expected.pens.map(p => ({...p, values: later.map(i => p.values[i])}))};
   const hours = widthPx < 600 ? 12 : 24;
-  const from = Math.max(now.epochS - hours * 3600, x[0] ?? now.epochS - 3600);
+  const begun = x.find((_, i) => pens.temperatures.some(p => p.values[i] !== null)) ?? now.epochS - 3600;
+  const from = Math.max(now.epochS - hours * 3600, begun);
   const to = Math.max(now.epochS + 60, cut.x.at(-1) ?? 0);
   const all = join({x, pens: pens.temperatures}, cut);
   const damp = pens.damp.map(p => ({...p, values: [...p.values, ...cut.x.map(() => null)]}));
