@@ -3,14 +3,13 @@ package rimeward.broker;
 import java.util.Collections;
 import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
-import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Reading;
 import rimeward.core.reading.Senses;
 import rimeward.core.reading.SensorReading;
 import rimeward.core.reading.Signal;
 import rimeward.core.reading.Tick;
 import rimeward.core.reading.WallTime;
-import rimeward.port.ForecastSource;
+import rimeward.port.Forecasts;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.port.Ticker;
@@ -65,8 +64,8 @@ final class FailingSensors implements Surroundings {
     }
 
     @Override
-    public ForecastSource forecasts() {
-        return now -> Outlook.NONE;
+    public Forecasts forecasts() {
+        return Forecasts.none();
     }
 
     @Override

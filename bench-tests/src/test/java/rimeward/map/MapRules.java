@@ -29,6 +29,7 @@ record MapRules(String root, MapTable ours, MapTable doors) {
             "sizing",
             "core.*",
             "homie",
+            "planning",
             "page",
             "sim.physics",
             "sim.fault",

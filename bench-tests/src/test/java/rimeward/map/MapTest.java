@@ -38,6 +38,7 @@ final class MapTest {
             homie             | core.* alert json record site
             page              | core.* homie alert record json sizing air site
             port              | core core.reading core.guard core.order alert core.outlook record site
+            planning          | core.* port record air site
             service           | core.* port record alert site
             adapter.pi        | port core.reading core.guard site
             fitting           | port core.reading site
@@ -46,7 +47,7 @@ final class MapTest {
             adapter.forecast  | port core.outlook core.reading json air site
             adapter.web       | core.* page port json record alert site
             adapter.config    | site
-            assembly          | core.* homie port service alert record adapter.journal adapter.mqtt adapter.web site
+            assembly          | core.* homie planning port service alert record adapter.journal adapter.mqtt adapter.web site
             app               | *
 
             sim.physics       | air

@@ -106,7 +106,7 @@ final class FitBench {
     }
 
     /** As the record would have it: each change, and a frame a minute. */
-    private static List<Stretch> stretches(Scenario scenario, NightMeans means) {
+    static List<Stretch> stretches(Scenario scenario, NightMeans means) {
         Stretches found = new Stretches(scenario.site());
         RelaySet[] closed = {RelaySet.none()};
         Replay.run(scenario, new LawChoice(new LawLabel("duty", "ours", true), new DutyLaw()), (outcome, truth) -> {

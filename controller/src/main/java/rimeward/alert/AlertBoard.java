@@ -3,12 +3,14 @@ package rimeward.alert;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Supplier;
 import rimeward.core.Outcome;
 import rimeward.core.guard.Holder;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Judgement;
 import rimeward.core.judgement.Outside;
 import rimeward.core.judgement.Trust;
+import rimeward.core.tunnel.LossStanding;
 import rimeward.core.watch.Delivery;
 import rimeward.site.Site;
 
@@ -33,11 +35,13 @@ public final class AlertBoard {
     private final Slot nearlyFull;
     private final Slot wet;
     private final Slot loss;
+    private final Slot lossRose;
+    private final Slot lossFell;
     private final Slot open;
     private final Slot unset;
     private final Slot disk;
     private final Slot voltage;
-    private final Watches watches;
+    private Watches watches;
     private final Slot law;
     private final List<Slot> doors = new ArrayList<>();
     private boolean doorsStir = true; // until it was looked
@@ -53,7 +57,13 @@ public final class AlertBoard {
     private boolean clockWasSet;
     private int setAside;
 
+    /** Where nobody looks at the nights' heat loss. */
     public AlertBoard(Site site) {
+        this(site, () -> LossStanding.UNKNOWN);
+    }
+
+    /** @param heatLoss asked at each tick what the nights say of the heat loss; must not wait */
+    public AlertBoard(Site site, Supplier<LossStanding> heatLoss) {
         this.site = site;
         floor = new Slot(AlertKind.FLOOR_CROSSED, site.id(), 60, 300);
         barred = new Slot(AlertKind.TOO_HOT, site.id(), 60, 300);
@@ -65,11 +75,13 @@ public final class AlertBoard {
         nearlyFull = new Slot(AlertKind.TANK_NEARLY_FULL, site.id(), 0, 60);
         wet = new Slot(AlertKind.TOO_WET, site.id(), 0, 600);
         loss = new Slot(AlertKind.EXTRA_LOSS, site.id(), 900, 1800);
+        lossRose = new Slot(AlertKind.HEAT_LOSS_ROSE, site.id(), 0, 60);
+        lossFell = new Slot(AlertKind.HEAT_LOSS_FELL, site.id(), 0, 60);
         open = new Slot(AlertKind.DOOR_OPEN, site.id(), 900, 60);
         unset = new Slot(AlertKind.CLOCK_NEVER_SET, site.id(), 3600, 60);
         disk = new Slot(AlertKind.DISK_NEARLY_FULL, site.id(), 60, 3600);
         voltage = new Slot(AlertKind.UNDER_VOLTAGE, site.id(), 10, 3600);
-        watches = new Watches(site);
+        watches = new Watches(site, heatLoss);
         law = new Slot(AlertKind.LAW_FAILED, site.id(), 0, 600);
         for (Door door : DOORS) {
             doors.add(new Slot(AlertKind.DOOR_FAILED, door.subject(), 0, 600));
@@ -112,6 +124,7 @@ public final class AlertBoard {
     /** The same place with other limits, from the next outcome on. */
     public void nowAt(Site other) {
         site = other;
+        watches = watches.at(other);
     }
 
     /** What must survive a restart. */
@@ -122,7 +135,7 @@ public final class AlertBoard {
     private List<Slot> slots() {
         List<Slot> all = new ArrayList<>(List.of(floor, barred, blind, notDrying, tank, airing, law, clock, late));
         all.addAll(List.of(restart, powerCut, setAsideRecord));
-        all.addAll(List.of(frost, nearlyFull, wet, loss, open, unset, disk, voltage));
+        all.addAll(List.of(frost, nearlyFull, wet, loss, lossRose, lossFell, open, unset, disk, voltage));
         perSensor.forEach(all::addAll);
         all.addAll(weak);
         all.addAll(stuck);
@@ -224,6 +237,9 @@ public final class AlertBoard {
     private void watched(Changes changes, Outcome outcome, double dtS) {
         changes.look(frost, watches.frost().holds(site, watches.model(), outcome, frost.isRaised(), dtS));
         changes.look(loss, watches.cover().holds(site, outcome, loss.isRaised(), dtS));
+        watches.loss().look();
+        changes.look(lossRose, watches.loss().holds(true, lossRose.isRaised()));
+        changes.look(lossFell, watches.loss().holds(false, lossFell.isRaised()));
         changes.look(wet, watches.mould().holds(outcome, dtS));
         wet.sum(watches.mould().wetS());
         changes.look(nearlyFull, watches.tank().holds(site, outcome, dtS));

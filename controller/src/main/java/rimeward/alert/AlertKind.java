@@ -26,6 +26,14 @@ public enum AlertKind {
             Severity.SEVERE,
             Certainty.POSSIBLE,
             Response.ASSESS),
+    HEAT_LOSS_ROSE(
+            "The tunnel loses more heat than it did",
+            Urgency.FUTURE,
+            Severity.MINOR,
+            Certainty.LIKELY,
+            Response.ASSESS),
+    HEAT_LOSS_FELL(
+            "The tunnel loses less heat than it did", Urgency.PAST, Severity.MINOR, Certainty.LIKELY, Response.NONE),
     DOOR_OPEN("The door is open", Urgency.IMMEDIATE, Severity.MODERATE, Certainty.OBSERVED, Response.EXECUTE),
     SENSOR_LOST("A sensor is lost", Urgency.EXPECTED, Severity.MODERATE, Certainty.OBSERVED, Response.ASSESS),
     SENSOR_DOUBTED("A sensor is not believed", Urgency.EXPECTED, Severity.MODERATE, Certainty.LIKELY, Response.ASSESS),

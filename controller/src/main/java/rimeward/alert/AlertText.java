@@ -66,6 +66,7 @@ final class AlertText {
             case EXTRA_LOSS ->
                 "The tunnel suddenly loses far more heat than it should. Coldest bench " + coldest(site, outcome)
                         + ". Look whether a door is open or the cover is torn, and whether the heater is warm.";
+            case HEAT_LOSS_ROSE, HEAT_LOSS_FELL -> watches.loss().text(site);
             case DOOR_OPEN ->
                 "The door has stood open for a quarter of an hour or more and it is cold outside. Coldest bench "
                         + coldest(site, outcome) + ". Close it.";
@@ -94,6 +95,9 @@ final class AlertText {
                                 ? " gives heat again."
                                 : " is no longer suspected: it gave heat, or for two hours nobody could see.");
             case DRYER_NOT_DRYING -> "The dryer dries again, or has not been needed for two hours.";
+            case HEAT_LOSS_ROSE, HEAT_LOSS_FELL ->
+                kind.title() + ": it loses what it used to again, or another change is told, or after three weeks it"
+                        + " is taken as usual.";
             case POWER_WAS_CUT, SERVICE_RESTARTED, RECORD_SET_ASIDE -> kind.title() + ": known, or shown long enough.";
             default -> kind.title() + ": over (" + subject + ").";
         };

@@ -3,7 +3,11 @@ package rimeward.alert;
 import java.util.Locale;
 import rimeward.core.Outcome;
 import rimeward.core.judgement.Outside;
+import rimeward.core.outlook.ChanceWords;
+import rimeward.core.outlook.FrostAlert;
+import rimeward.core.outlook.FrostChance;
 import rimeward.core.outlook.Outlook;
+import rimeward.core.tunnel.Figure;
 import rimeward.core.tunnel.TunnelModel;
 import rimeward.site.Degrees;
 import rimeward.site.Site;
@@ -17,6 +21,10 @@ final class FrostWatch {
     private static final double AHEAD_S = 7200;
 
     private static final double CLEAR_K = 1;
+
+    /** How well the tunnel's loss is known, as a share. Own choice: about what a fortnight teaches. */
+    private static final double LOSS_ERROR = 0.1;
+
     private static final double HOUR_S = 3600;
 
     private double laggingC;
@@ -29,10 +37,17 @@ final class FrostWatch {
             return did; // no heater gives heat: that is told already, and this is not over
         }
         if (outcome.outlook() instanceof Outlook.Night night) {
-            return night.lowestOutsideC() - night.spreadK() < limitC;
+            return new FrostAlert(did)
+                    .after(chance(site, model, outcome, night))
+                    .stands();
         }
         return outcome.judgement().outside() instanceof Outside.Seen seen
                 && seen.airC() + AHEAD_S * StrictMath.min(0, slopeKPerS(seen)) < limitC;
+    }
+
+    private static double chance(Site site, TunnelModel model, Outcome outcome, Outlook.Night night) {
+        double heldC = capabilityC(site, model, outcome);
+        return FrostChance.of(night, new Figure(heldC, LOSS_ERROR * (site.floorC() - heldC)));
     }
 
     private void follow(Outcome outcome, double dtS) {
@@ -66,7 +81,8 @@ final class FrostWatch {
         String act = " Cover the plants or bring in more heat.";
         if (outcome.outlook() instanceof Outlook.Night night) {
             return "Tonight it may fall to " + degrees.text(night.lowestOutsideC()) + " outside, give or take "
-                    + degrees.span(night.spreadK()) + "." + holds + act;
+                    + degrees.span(night.spreadK()) + "." + holds + " The chance that the floor cannot be held is "
+                    + ChanceWords.percent(chance(site, model, outcome, night)) + "." + act;
         }
         if (!(outcome.judgement().outside() instanceof Outside.Seen seen)) {
             return "It was about to grow too cold when the outside sensor was lost." + holds + act;

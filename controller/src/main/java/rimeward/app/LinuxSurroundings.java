@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 import rimeward.adapter.forecast.ForecastSources;
 import rimeward.adapter.forecast.RunningForecasts;
 import rimeward.core.reading.WallTime;
-import rimeward.port.ForecastSource;
+import rimeward.port.Forecasts;
 import rimeward.port.HandedReadings;
 import rimeward.port.Health;
 import rimeward.port.Relays;
@@ -15,7 +15,6 @@ import rimeward.port.Sensors;
 import rimeward.port.Ticker;
 import rimeward.service.BeatTicker;
 import rimeward.service.MachineTime;
-import rimeward.service.NightsAhead;
 import rimeward.service.Surroundings;
 import rimeward.site.Site;
 
@@ -76,10 +75,10 @@ final class LinuxSurroundings implements Surroundings {
     }
 
     @Override
-    public ForecastSource forecasts() {
+    public Forecasts forecasts() {
         RunningForecasts begun = ForecastSources.of(site, this::now, System::nanoTime);
         forecasts = begun;
-        return new NightsAhead(begun, site);
+        return begun;
     }
 
     @Override

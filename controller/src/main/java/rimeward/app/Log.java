@@ -6,6 +6,11 @@ import rimeward.assembly.Audience;
 import rimeward.core.Stepped;
 import rimeward.core.judgement.Inside;
 import rimeward.core.order.Answer;
+import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
+import rimeward.core.outlook.PlanText;
+import rimeward.core.tunnel.Lesson;
+import rimeward.core.tunnel.LessonText;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -42,6 +47,21 @@ final class Log implements Audience {
     @Override
     public void answered(Answer answer) {
         print((answer.taken() ? "order taken, " : "order refused, ") + answer.order() + ": " + answer.text());
+    }
+
+    @Override
+    public void promised(NightPlan plan) {
+        print("plan: " + PlanText.brief(plan, site));
+    }
+
+    @Override
+    public void learned(Lesson lesson) {
+        print("tunnel: " + LessonText.brief(lesson));
+    }
+
+    @Override
+    public void reckoned(PastNight night) {
+        print("night over: " + night.inWords(site));
     }
 
     @Override

@@ -19,10 +19,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rimeward.adapter.config.SiteSettings;
+import rimeward.adapter.journal.RecordPast;
 import rimeward.assembly.Service;
 import rimeward.core.outlook.Alternatives;
 import rimeward.core.outlook.Course;
+import rimeward.core.outlook.CourseMaker;
 import rimeward.core.outlook.Forecast;
+import rimeward.core.outlook.ForecastErrors;
 import rimeward.core.outlook.NightPlan;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.outlook.OutsideAir;
@@ -31,6 +34,12 @@ import rimeward.core.outlook.PlanStart;
 import rimeward.core.outlook.PlanText;
 import rimeward.core.tunnel.TunnelEstimate;
 import rimeward.homie.PlanJson;
+import rimeward.planning.Evening;
+import rimeward.planning.Learned;
+import rimeward.planning.PlainCourse;
+import rimeward.planning.PlanEnd;
+import rimeward.planning.Remembered;
+import rimeward.port.Past;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
@@ -122,10 +131,13 @@ final class TonightCommand implements Callable<Integer> {
 
     private int plan(Site settings) {
         long nowS = now();
-        Optional<Evening> seen = seen(settings, nowS);
+        Path record = data.resolve(Service.RECORD);
+        Optional<RecordedEvening> recorded = RecordedEvening.of(record, settings, nowS);
+        Optional<Evening> seen = recorded.map(RecordedEvening::evening);
         Site site = seen.map(Evening::site).orElse(settings);
-        Learned learned = Learned.from(data.resolve(Service.RECORD), site, nowS);
-        Course course = course(site, seen, learned, nowS);
+        Past past = Files.isRegularFile(record) ? new RecordPast(record) : Past.none();
+        Learned learned = Learned.from(past, site, nowS);
+        Course course = course(site, recorded, learned, past, nowS).until(PlanEnd.epochS(site, learned.sun(), nowS));
         PlanStart start = start(site, seen, course, nowS);
         PlanChoices choices = choices(site, seen);
         TunnelEstimate estimate = learned.estimate();
@@ -154,34 +166,53 @@ final class TonightCommand implements Callable<Integer> {
         }
     }
 
-    private Optional<Evening> seen(Site settings, long nowS) {
-        Path record = data.resolve(Service.RECORD);
-        return Files.isRegularFile(record) ? Evening.of(record, settings, nowS) : Optional.empty();
-    }
-
-    private Course course(Site site, Optional<Evening> seen, Learned learned, long nowS) {
-        OptionalDouble outside = given(outsideC, seen.map(Evening::outsideC));
-        if (forecast != null) {
-            Forecast read = HourlyCsv.read(forecast, site.zone());
-            OutsideAir now = outside.isPresent()
-                    ? new OutsideAir.Seen(nowS, outside.getAsDouble(), OptionalDouble.empty())
-                    : OutsideAir.UNSEEN;
-            return learned.course(nowS, now, Optional.of(read)).orElseGet(() -> TonightCourse.of(read, nowS));
-        }
-        if (outside.isEmpty()) {
+    private Course course(Site site, Optional<RecordedEvening> seen, Learned learned, Past past, long nowS) {
+        OptionalDouble outsideNowC = outside(seen.map(RecordedEvening::evening));
+        OutsideAir now = outsideC == null && seen.isPresent()
+                ? seen.get().evening().outside()
+                : outsideNowC.isPresent()
+                        ? new OutsideAir.Seen(nowS, outsideNowC.getAsDouble(), OptionalDouble.empty())
+                        : OutsideAir.UNSEEN;
+        Optional<Forecast> said =
+                forecast == null ? Remembered.forecast(past) : Optional.of(HourlyCsv.read(forecast, site.zone()));
+        ForecastErrors errors =
+                said.map(from -> Remembered.errors(past, from.source())).orElse(ForecastErrors.USUAL);
+        CourseMaker maker = new CourseMaker(learned.sun());
+        if (forecast == null && outsideNowC.isEmpty()) {
             throw new IllegalArgumentException(
                     "nobody knows how cold it is outside: there is no record of the last hour in " + data
                             + ". Say it with --outside-C, or hand over a forecast with --forecast.");
         }
+        Optional<Course> made = maker.from(nowS, now, said, errors, learned.diary());
+        if (forecast != null) {
+            return made.filter(course -> course.basis() instanceof Course.Basis.Forecasted)
+                    .orElseGet(() -> PlainCourse.of(said.orElseThrow(), nowS));
+        }
+        return made.filter(course -> course.basis() instanceof Course.Basis.Forecasted)
+                .or(() -> byOutlook(seen, outsideNowC.getAsDouble(), nowS))
+                .or(() -> made)
+                .orElseThrow(); // the outside is known, so there is a guess
+    }
+
+    /** By the one number that control knew of the night. */
+    private static Optional<Course> byOutlook(Optional<RecordedEvening> seen, double outsideNowC, long nowS) {
         if (seen.isPresent() && seen.get().outlook() instanceof Outlook.Night night) {
-            long endS = seen.get().epochS() + (long) night.endsInS();
+            long endS = seen.get().evening().epochS() + (long) night.endsInS();
             if (endS > nowS + 3600) {
-                return TonightCourse.of(
-                        "the service", nowS, outside.getAsDouble(), night.lowestOutsideC(), night.spreadK(), endS);
+                return Optional.of(PlainCourse.of(
+                        "the service", nowS, outsideNowC, night.lowestOutsideC(), night.spreadK(), endS));
             }
         }
-        OutsideAir now = new OutsideAir.Seen(nowS, outside.getAsDouble(), OptionalDouble.empty());
-        return learned.course(nowS, now, Optional.empty()).orElseThrow(); // the outside is known, so there is a guess
+        return Optional.empty();
+    }
+
+    private OptionalDouble outside(Optional<Evening> seen) {
+        if (outsideC != null) {
+            return OptionalDouble.of(outsideC);
+        }
+        return seen.isPresent() && seen.get().outside() instanceof OutsideAir.Seen air
+                ? OptionalDouble.of(air.airC())
+                : OptionalDouble.empty();
     }
 
     private PlanStart start(Site site, Optional<Evening> seen, Course course, long nowS) {

@@ -8,6 +8,10 @@ import rimeward.alert.Alert;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
+import rimeward.core.outlook.Alternatives;
+import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
+import rimeward.core.tunnel.Lesson;
 import rimeward.port.Courier;
 import rimeward.port.HandedReadings;
 import rimeward.port.Outbox;
@@ -70,6 +74,34 @@ final class Messenger implements Audience, Courier, AutoCloseable {
         MqttCourier begun = courier;
         if (begun != null) {
             begun.answered(answer);
+        }
+    }
+
+    @Override
+    public void planned(NightPlan plan, Alternatives others) {
+        audience.planned(plan, others);
+        MqttCourier begun = courier;
+        if (begun != null) {
+            begun.planned(plan);
+        }
+    }
+
+    @Override
+    public void promised(NightPlan plan) {
+        audience.promised(plan);
+    }
+
+    @Override
+    public void learned(Lesson lesson) {
+        audience.learned(lesson);
+    }
+
+    @Override
+    public void reckoned(PastNight night) {
+        audience.reckoned(night);
+        MqttCourier begun = courier;
+        if (begun != null) {
+            begun.reckoned(night);
         }
     }
 

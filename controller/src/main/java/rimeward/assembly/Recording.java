@@ -7,14 +7,17 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import rimeward.adapter.journal.JournalLimits;
+import rimeward.adapter.journal.RecordPast;
 import rimeward.adapter.journal.SqliteJournal;
 import rimeward.adapter.journal.Trouble;
 import rimeward.alert.Alert;
 import rimeward.core.Stepped;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanPromise;
 import rimeward.port.Journal;
 import rimeward.port.Keep;
 import rimeward.port.Outbox;
+import rimeward.port.Past;
 import rimeward.record.SavedState;
 import rimeward.site.Site;
 
@@ -26,11 +29,13 @@ final class Recording implements Journal, Keep, Outbox, AutoCloseable {
     private final Audience audience;
     private final @Nullable SqliteJournal journal;
     private final MemoryOutbox inMemory;
+    private final Path file;
     private volatile boolean failing;
     private volatile int setAside;
 
     Recording(Site site, Path file, Clock clock, Audience audience) {
         this.audience = audience;
+        this.file = file;
         inMemory = new MemoryOutbox(clock.millis());
         journal = opened(site, file, clock);
     }
@@ -87,6 +92,25 @@ final class Recording implements Journal, Keep, Outbox, AutoCloseable {
         if (journal != null) {
             journal.keep(state);
         }
+    }
+
+    @Override
+    public void keep(PastNight night) {
+        if (journal != null) {
+            journal.keep(night);
+        }
+    }
+
+    @Override
+    public void keepLearned(String name, String text) {
+        if (journal != null) {
+            journal.keepLearned(name, text);
+        }
+    }
+
+    /** What is in it, for those who learn of it. */
+    Past past() {
+        return new RecordPast(file);
     }
 
     @Override

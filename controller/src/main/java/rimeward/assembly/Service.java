@@ -7,20 +7,29 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.LongSupplier;
+import rimeward.alert.Alert;
 import rimeward.alert.AlertBoard;
 import rimeward.core.ControlCycle;
+import rimeward.core.Stepped;
 import rimeward.core.decision.ControlLaw;
 import rimeward.core.order.Answer;
 import rimeward.core.order.FloorOrder;
+import rimeward.core.order.HandedForecast;
 import rimeward.core.order.Order;
 import rimeward.core.order.Standing;
-import rimeward.port.Keep;
+import rimeward.core.outlook.Outlook;
+import rimeward.core.tunnel.LossStanding;
+import rimeward.planning.Planner;
+import rimeward.port.Forecasts;
+import rimeward.port.Journal;
 import rimeward.port.Orders;
 import rimeward.record.DamagedState;
 import rimeward.record.SavedState;
 import rimeward.service.ControlLoop;
 import rimeward.service.Grower;
+import rimeward.service.NightsAhead;
 import rimeward.service.OrderQueue;
 import rimeward.service.Restart;
 import rimeward.service.StateKeeper;
@@ -45,7 +54,9 @@ public final class Service {
     private final OrderQueue byMessage = new OrderQueue();
     private final LongSupplier nanoTime;
     private final ControlCycle control;
+    private boolean knownSaid; // the loop's thread
     private final AlertBoard board;
+    private final AtomicReference<LossStanding> heatLoss = new AtomicReference<>(LossStanding.UNKNOWN);
 
     /**
      * @param data folder for the record
@@ -75,7 +86,7 @@ public final class Service {
         this.audience = new Messenger(page);
         this.nanoTime = nanoTime;
         control = new ControlCycle(site, law);
-        board = new AlertBoard(site);
+        board = new AlertBoard(site, heatLoss::get);
     }
 
     /** Runs until there are no more ticks; what goes wrong in control itself is thrown. */
@@ -91,38 +102,89 @@ public final class Service {
         }
     }
 
+    private Planning planning(Recording recording, Forecasts forecasts, NightsAhead nights) {
+        NightFindings findings = new NightFindings(site, recording, audience, nights, this::asked, heatLoss::set);
+        return Planning.start(new Planner(site, forecasts, recording.past(), findings), audience);
+    }
+
     private void control(Recording recording) {
+        Optional<Planning> planning = Optional.empty();
         try {
             Optional<SavedState> saved = recording.stateAtStart().flatMap(this::parsed);
+            Standing standing = saved.map(this::standing).orElse(Standing.NONE);
+            Forecasts forecasts = around.forecasts();
+            NightsAhead nights = new NightsAhead(forecasts, site);
+            Planning begun = planning(recording, forecasts, nights);
+            planning = Optional.of(begun);
+            begun.hand(standing.forecast());
             Restart from = saved.map(this::resumed).orElseGet(() -> new Restart(control.start(), 0));
             double outageS = saved.map(SavedState::lastOutageS).orElse(0.0);
-            Standing standing = saved.map(this::standing).orElse(Standing.NONE);
             saved.ifPresent(state -> page.resumes(state.alerts()));
-            Keep keep = state -> {
+            StateKeeper keeper = StateKeeper.of(site, law, around.boot(), outageS, state -> {
                 recording.keep(state);
                 page.kept(state);
-            };
-            StateKeeper keeper = StateKeeper.of(site, law, around.boot(), outageS, keep);
+            });
             new ControlLoop(
                             site,
                             control,
                             board,
                             around.ticker(from.elapsedMs()),
                             around.sensors(),
-                            around.forecasts(),
+                            nights,
                             around.relays(),
-                            recording,
+                            new Heard(recording, begun),
                             keeper,
                             audience,
-                            new Grower(this::orders, audience::answered, standing),
+                            new Grower(this::orders, answer -> answered(answer, begun), standing),
                             around.health())
                     .run(from.state());
         } finally {
             around.letGo();
+            planning.ifPresent(Planning::close);
         }
     }
 
-    /** On the line's thread, or the page's. */
+    /** The record, and the planner beside it. */
+    private record Heard(Recording recording, Planning planning) implements Journal {
+        @Override
+        public void record(Stepped stepped, List<Alert> alerts) {
+            recording.record(stepped, alerts);
+            planning.decided(stepped);
+        }
+
+        @Override
+        public boolean isFailing() {
+            return recording.isFailing();
+        }
+
+        @Override
+        public int timesSetAside() {
+            return recording.timesSetAside();
+        }
+    }
+
+    /** On the loop's thread. */
+    private void answered(Answer answer, Planning planning) {
+        if (answer.order() instanceof Order.KnowTunnel) {
+            if (!knownSaid || !answer.taken()) { // no grower asked, and each morning's news is the lesson's own
+                audience.says(answer.text());
+            }
+            knownSaid = answer.taken();
+            return;
+        }
+        if (answer.order() instanceof Order.PlanNow) {
+            planning.ask();
+        }
+        if (answer.taken() && answer.order() instanceof Order.HandForecast handed) {
+            planning.hand(
+                    handed.outlook() instanceof Outlook.Night night
+                            ? new HandedForecast.Night(night, planning.elapsedMs())
+                            : HandedForecast.NONE);
+        }
+        audience.answered(answer);
+    }
+
+    /** On the line's thread, the page's or the planner's. */
     private void asked(Order order) {
         if (!byMessage.offer(order)) {
             audience.answered(new Answer(order, false, "Too much was asked for at once. Ask again."));

@@ -14,7 +14,9 @@ import rimeward.alert.AlertSlot;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
+import rimeward.core.outlook.Alternatives;
 import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.tunnel.Lesson;
 import rimeward.record.SavedState;
 import rimeward.site.Page;
@@ -82,14 +84,26 @@ final class Showing implements Audience, AutoCloseable {
         show(page -> page.kept(state));
     }
 
-    /** The newest plan of the coming night. From any thread. */
-    void planned(NightPlan plan) {
+    @Override
+    public void planned(NightPlan plan, Alternatives others) {
+        audience.planned(plan, others);
         show(page -> page.planned(plan));
     }
 
-    /** What the nights teach of the tunnel. From any thread. */
-    void learned(Lesson lesson) {
+    @Override
+    public void promised(NightPlan plan) {
+        audience.promised(plan);
+    }
+
+    @Override
+    public void learned(Lesson lesson) {
+        audience.learned(lesson);
         show(page -> page.learned(lesson));
+    }
+
+    @Override
+    public void reckoned(PastNight night) {
+        audience.reckoned(night);
     }
 
     @Override

@@ -15,6 +15,7 @@ import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
 import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.reading.WallTime;
 import rimeward.site.Degrees;
 import rimeward.site.Messaging;
@@ -175,6 +176,12 @@ public final class HomieDevice {
     /** The newest plan of the coming night; it is shown until its night is over. */
     public List<Message> planned(NightPlan plan) {
         told.plan = plan;
+        return line == Line.READY ? news() : List.of();
+    }
+
+    /** What the night that is over took. */
+    public List<Message> reckoned(PastNight night) {
+        told.lastNight = night.inWords(site);
         return line == Line.READY ? news() : List.of();
     }
 

@@ -37,6 +37,9 @@ final class NightNode {
         leaves.add(
                 new Node.Leaf(Property.of("ends", "When it is over", Datatype.DATETIME), look -> ends(look.outcome())));
         leaves.addAll(planned(site));
+        leaves.add(new Node.Leaf(
+                Property.text("last", "What the last night took, and what plainer ways would have taken"),
+                look -> Shown.text(look.told().lastNight)));
         if (allowed.contains(Command.PLAN_NOW)) {
             leaves.add(new Node.Leaf(
                     Property.of("plan", "Plan the night now", Datatype.ENUM)
@@ -94,7 +97,8 @@ final class NightNode {
 
     private static Shown forecast(Outcome outcome, Degrees degrees) {
         if (!(outcome.outlook() instanceof Outlook.Night night)) {
-            return Shown.text("no forecast: the floor is kept by what the sensors show; a plan waits for one");
+            return Shown.text(
+                    "no plan yet: the floor is kept by what the sensors show; from noon on the night is planned");
         }
         String text = "down to " + degrees.text(night.lowestOutsideC()) + " outside, give or take "
                 + degrees.span(night.spreadK());

@@ -11,6 +11,7 @@ final class Told {
     String answer = "nothing was asked since the service started";
     String acknowledged = "";
     String forecast = "{}";
+    String lastNight = "no night has ended since the service started";
     long refused;
 
     @Nullable

@@ -13,4 +13,22 @@ public interface Forecasts {
 
     /** What is wrong with the source at present, for people; empty where nothing is. */
     Optional<String> trouble();
+
+    /** Where nobody forecasts anything. */
+    static Forecasts none() {
+        return new Forecasts() {
+            @Override
+            public Optional<Forecast> newest() {
+                return Optional.empty();
+            }
+
+            @Override
+            public void askAnew() {}
+
+            @Override
+            public Optional<String> trouble() {
+                return Optional.empty();
+            }
+        };
+    }
 }

@@ -1,5 +1,6 @@
 package rimeward.port;
 
+import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanPromise;
 import rimeward.record.SavedState;
 
@@ -10,4 +11,10 @@ public interface Keep {
 
     /** Takes what a plan promises, so that the night can hold it to account; a later one for the same evening replaces it. Never blocks and never throws. */
     default void keep(PlanPromise plan) {}
+
+    /** Takes what other ways would have taken of a night that was. Never blocks and never throws. */
+    default void keep(PastNight night) {}
+
+    /** Takes what was learned, in place of what was kept under the same name. Never blocks and never throws. */
+    default void keepLearned(String name, String text) {}
 }

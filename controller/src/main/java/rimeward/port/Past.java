@@ -1,6 +1,7 @@
 package rimeward.port;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import rimeward.alert.Alert;
 import rimeward.core.outlook.PlanPromise;
@@ -28,6 +29,42 @@ public interface Past {
 
     /** What became of alerts, in order. */
     List<Alert> alerts(long fromMs, long toMs, int most);
+
+    /** What the service has learned under a name. */
+    Optional<String> learned(String name);
+
+    /** Where nothing is recorded. */
+    static Past none() {
+        return new Past() {
+            @Override
+            public List<Night> nights(int most) {
+                return List.of();
+            }
+
+            @Override
+            public List<PlanPromise> plans(int most) {
+                return List.of();
+            }
+
+            @Override
+            public void eachFrame(long fromMs, long toMs, int most, Consumer<FrameRow> taker) {}
+
+            @Override
+            public List<Switched> switches(long fromMs, long toMs, int most) {
+                return List.of();
+            }
+
+            @Override
+            public List<Alert> alerts(long fromMs, long toMs, int most) {
+                return List.of();
+            }
+
+            @Override
+            public Optional<String> learned(String name) {
+                return Optional.empty();
+            }
+        };
+    }
 
     /** The record cannot be read at present. */
     final class Unreadable extends RuntimeException {

@@ -15,6 +15,7 @@ import rimeward.core.guard.StandDowns;
 import rimeward.core.judgement.BenchHabit;
 import rimeward.core.order.FloorOrder;
 import rimeward.core.order.HandedForecast;
+import rimeward.core.order.KnownTunnel;
 import rimeward.core.order.Standing;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.WallTime;
@@ -105,6 +106,17 @@ final class StateText {
                     night.endsInS(),
                     handed.takenMs());
         }
+        if (standing.tunnel() instanceof KnownTunnel.Learned tunnel) {
+            line(
+                    text,
+                    "tunnel",
+                    tunnel.heatLossWPerK(),
+                    tunnel.airCapacityJPerK(),
+                    tunnel.massCapacityJPerK(),
+                    tunnel.massCouplingWPerK(),
+                    tunnel.nights(),
+                    tunnel.settings());
+        }
     }
 
     private static void failures(StringBuilder text, Failures failures, List<String> machines) {
@@ -180,7 +192,7 @@ final class StateText {
             String[] law = rest("law").split(" ", 2);
             double outsideC = number(rest("outside"));
             double outageS = number(rest("outage"));
-            Standing standing = new Standing(floor(), forecast());
+            Standing standing = new Standing(floor(), forecast(), tunnel());
             return new SavedState(
                     boot,
                     new WallTime(Long.parseLong(wall[0]), flag(wall[1])),
@@ -231,6 +243,20 @@ final class StateText {
             Outlook.Night night =
                     new Outlook.Night(Long.parseLong(part[0]), number(part[1]), number(part[2]), number(part[3]));
             return new HandedForecast.Night(night, Long.parseLong(part[4]));
+        }
+
+        private KnownTunnel tunnel() {
+            if (!at("tunnel")) {
+                return KnownTunnel.AS_IN_SETTINGS;
+            }
+            String[] part = parts("tunnel");
+            return new KnownTunnel.Learned(
+                    number(part[0]),
+                    number(part[1]),
+                    number(part[2]),
+                    number(part[3]),
+                    Integer.parseInt(part[4]),
+                    Long.parseLong(part[5]));
         }
 
         private Failures failures(List<String> machines) {

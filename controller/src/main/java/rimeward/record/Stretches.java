@@ -99,7 +99,7 @@ public final class Stretches {
         return row.frame().tick().wall().epochS();
     }
 
-    private boolean isDark(long epochS) {
+    static boolean isDark(Site site, long epochS) {
         ZonedDateTime local = Instant.ofEpochSecond(epochS).atZone(site.zone());
         boolean winter = local.getMonthValue() >= 11 || local.getMonthValue() <= 2;
         return local.getHour() >= (winter ? WINTER_DUSK_H : DUSK_H)
@@ -230,7 +230,7 @@ public final class Stretches {
         }
 
         private void close(long atS) {
-            boolean dark = isDark(atS - QUARTER_S) && isDark(atS - 1);
+            boolean dark = isDark(site, atS - QUARTER_S) && isDark(site, atS - 1);
             quarters.add(
                     new Stretch.Quarter(endKS / endS, outsideKS / seenS, meansW(heaterJ), meansW(dryerJ), dark, shut));
             outsideKS = 0;

@@ -1,7 +1,7 @@
 package rimeward.service;
 
-import java.time.Instant;
 import java.util.Optional;
+import java.util.function.Function;
 import rimeward.core.outlook.Course;
 import rimeward.core.outlook.CourseMaker;
 import rimeward.core.outlook.ForecastErrors;
@@ -26,27 +26,24 @@ public final class NightsAhead implements ForecastSource {
     private static final long AFTER_SUNRISE_S = 3600;
     private static final long DAY_S = 86_400;
 
+    /** What was found off the tick counts so long: a few of its looks may fail. Own choice. */
+    private static final long FRESH_S = 3600;
+
     private final Forecasts forecasts;
     private final Site site;
     private Optional<Ahead> ahead = Optional.empty();
     private long lookedS = Long.MIN_VALUE;
+    private volatile Found found = new Found(Long.MIN_VALUE / 2, Optional.empty());
 
     /** A night that is forecast. */
     private record Ahead(long night, Lowest lowest, long endEpochS) {}
 
+    /** What was found off the tick, and when. */
+    private record Found(long foundS, Optional<Ahead> ahead) {}
+
     public NightsAhead(Forecasts forecasts, Site site) {
         this.forecasts = forecasts;
         this.site = site;
-    }
-
-    /** When the sun is up: the place is known, coarsely, where a weather service is asked; elsewhere the clock must do. */
-    public static SunTimes sun(Site site, long epochS) {
-        return site.forecasting() instanceof Forecasting.FromService from
-                ? new SunTimes(from.latitudeDeg(), from.longitudeDeg())
-                : SunTimes.byClock(site.zone()
-                        .getRules()
-                        .getOffset(Instant.ofEpochSecond(epochS))
-                        .getTotalSeconds());
     }
 
     /** While the time of day is not known, a forecast's hours mean nothing. */
@@ -56,12 +53,20 @@ public final class NightsAhead implements ForecastSource {
             return Outlook.NONE;
         }
         long nowS = now.wall().epochS();
+        Found handed = found;
+        if (nowS >= handed.foundS && nowS < handed.foundS + FRESH_S) {
+            return outlook(handed.ahead, nowS);
+        }
         if (lookedS == Long.MIN_VALUE || nowS < lookedS || nowS >= lookedS + ANEW_S) {
             ahead = look(nowS);
             lookedS = nowS;
         }
-        return ahead.filter(night -> night.endEpochS > nowS)
-                .map(night -> told(night, nowS))
+        return outlook(ahead, nowS);
+    }
+
+    private static Outlook outlook(Optional<Ahead> night, long nowS) {
+        return night.filter(ahead -> ahead.endEpochS > nowS)
+                .map(ahead -> told(ahead, nowS))
                 .orElse(Outlook.NONE);
     }
 
@@ -74,20 +79,39 @@ public final class NightsAhead implements ForecastSource {
         }
     }
 
+    /**
+     * What was found of the coming hours off the tick, with all that is known here: it goes before what is looked up here for as long as it is
+     * fresh. For any thread.
+     */
+    public void expect(Course course, long nowS) {
+        boolean known = !(course.basis() instanceof Course.Basis.Guess);
+        found = new Found(nowS, known ? ahead(nowS, any -> Optional.of(course)) : Optional.empty());
+    }
+
     private Optional<Ahead> look(long nowS) {
-        SunTimes sun = sun(site, nowS);
+        return ahead(
+                nowS,
+                sun -> forecasts
+                        .newest()
+                        .flatMap(said -> new CourseMaker(sun)
+                                .from(
+                                        nowS,
+                                        OutsideAir.UNSEEN,
+                                        Optional.of(said),
+                                        ForecastErrors.USUAL,
+                                        NightDiary.EMPTY))
+                        .filter(course -> course.basis() instanceof Course.Basis.Forecasted));
+    }
+
+    private Optional<Ahead> ahead(long nowS, Function<SunTimes, Optional<Course>> courses) {
+        SunTimes sun = SunTimes.of(site, nowS);
         Optional<NightSpan> span = sun.night(nowS);
         if (span.isEmpty() || nowS >= span.get().sunriseEpochS() + AFTER_SUNRISE_S) {
             return Optional.empty();
         }
         long endS = span.get().sunriseEpochS() + AFTER_SUNRISE_S;
         long night = Math.floorDiv(span.get().sunsetEpochS(), DAY_S);
-        return forecasts
-                .newest()
-                .flatMap(said -> new CourseMaker(sun)
-                        .from(nowS, OutsideAir.UNSEEN, Optional.of(said), ForecastErrors.USUAL, NightDiary.EMPTY))
-                .filter(course -> course.basis() instanceof Course.Basis.Forecasted)
-                .map(course -> new Ahead(night, course.lowest(nowS, endS), endS));
+        return courses.apply(sun).map(course -> new Ahead(night, course.lowest(nowS, endS), endS));
     }
 
     @Override

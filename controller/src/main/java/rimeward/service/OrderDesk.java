@@ -7,6 +7,7 @@ import rimeward.core.ControlStep;
 import rimeward.core.order.Answer;
 import rimeward.core.order.FloorOrder;
 import rimeward.core.order.HandedForecast;
+import rimeward.core.order.KnownTunnel;
 import rimeward.core.order.Order;
 import rimeward.core.order.Standing;
 import rimeward.core.outlook.Outlook;
@@ -32,8 +33,8 @@ final class OrderDesk {
         this.board = board;
         this.doors = doors;
         this.standing = standing;
-        if (standing.floor() instanceof FloorOrder.Asked floor) {
-            hold(floor.floorC());
+        if (!standing.equals(Standing.NONE)) {
+            hold(standing);
         }
     }
 
@@ -82,6 +83,9 @@ final class OrderDesk {
         if (order instanceof Order.HandForecast forecast) {
             return handed(forecast, now);
         }
+        if (order instanceof Order.KnowTunnel known) {
+            return known(known);
+        }
         if (order instanceof Order.Acknowledge seen) {
             return acknowledged(seen);
         }
@@ -95,18 +99,31 @@ final class OrderDesk {
         if (!settings.takesFloor(floorC)) {
             return new Answer(order, false, FloorWords.refused(settings, floorC));
         }
-        hold(floorC);
         boolean asInSettings = floorC == settings.floorC();
-        standing = standing.withFloor(
-                asInSettings ? FloorOrder.AS_IN_SETTINGS : new FloorOrder.Asked(floorC, Restart.floorMark(settings)));
+        hold(standing.withFloor(
+                asInSettings ? FloorOrder.AS_IN_SETTINGS : new FloorOrder.Asked(floorC, Restart.floorMark(settings))));
         return new Answer(order, true, FloorWords.taken(settings, floorC));
     }
 
     /** The machines stay the same, so control goes on from its state as it is. */
-    private void hold(double floorC) {
-        Site site = settings.withFloor(floorC);
+    private void hold(Standing from) {
+        standing = from;
+        Site site = from.floor() instanceof FloorOrder.Asked asked ? settings.withFloor(asked.floorC()) : settings;
+        if (from.tunnel() instanceof KnownTunnel.Learned learned) {
+            site = LearnedTunnel.beside(settings, learned).map(site::withTunnel).orElse(site);
+        }
         control = control.at(site);
         board.nowAt(site);
+    }
+
+    // ---- the tunnel
+
+    private Answer known(Order.KnowTunnel order) {
+        boolean taken = LearnedTunnel.beside(settings, order.tunnel()).isPresent();
+        if (taken) {
+            hold(standing.withTunnel(order.tunnel()));
+        }
+        return new Answer(order, taken, LearnedTunnel.inWords(settings, order.tunnel(), taken));
     }
 
     // ---- the forecast
@@ -129,8 +146,8 @@ final class OrderDesk {
                 ? new Answer(order, true, "The forecast is asked for anew, and goes into use when it comes.")
                 : new Answer(
                         order,
-                        false,
-                        "There is nothing to plan by: the forecast's source cannot be asked anew. Hand a forecast over.");
+                        true,
+                        "The night is planned anew by what is known here: no forecast's source can be asked. You may hand one over.");
     }
 
     // ---- alerts

@@ -6,6 +6,7 @@ import java.util.zip.CRC32;
 import rimeward.core.ControlState;
 import rimeward.core.order.FloorOrder;
 import rimeward.core.order.HandedForecast;
+import rimeward.core.order.KnownTunnel;
 import rimeward.core.order.Standing;
 import rimeward.core.reading.WallTime;
 import rimeward.record.SavedState;
@@ -24,6 +25,13 @@ public record Restart(ControlState state, long elapsedMs) {
         return sum.getValue();
     }
 
+    /** What the settings say of the tunnel, as a fingerprint: what was learned holds only beside the same. */
+    public static long tunnelMark(Site settings) {
+        CRC32 sum = new CRC32();
+        sum.update(settings.tunnel().toString().getBytes(UTF_8));
+        return sum.getValue();
+    }
+
     /**
      * What was ordered before, as far as it still stands: a floor falls with the settings that it was asked against, and a forecast
      * when nobody knows how old it has become.
@@ -31,7 +39,10 @@ public record Restart(ControlState state, long elapsedMs) {
     public static Standing standing(SavedState saved, Site settings, WallTime now) {
         Standing all = saved.standing();
         boolean floorFalls = all.floor() instanceof FloorOrder.Asked asked && !stands(asked, settings);
-        Standing kept = floorFalls ? all.withFloor(FloorOrder.AS_IN_SETTINGS) : all;
+        boolean tunnelFalls =
+                all.tunnel() instanceof KnownTunnel.Learned learned && learned.settings() != tunnelMark(settings);
+        Standing known = tunnelFalls ? all.withTunnel(KnownTunnel.AS_IN_SETTINGS) : all;
+        Standing kept = floorFalls ? known.withFloor(FloorOrder.AS_IN_SETTINGS) : known;
         return isTimed(saved, now) ? kept : kept.withForecast(HandedForecast.NONE);
     }
 

@@ -1,7 +1,7 @@
 package rimeward.service;
 
 import rimeward.core.reading.WallTime;
-import rimeward.port.ForecastSource;
+import rimeward.port.Forecasts;
 import rimeward.port.HandedReadings;
 import rimeward.port.Health;
 import rimeward.port.Relays;
@@ -19,7 +19,7 @@ public interface Surroundings {
         return HandedReadings.nowhere();
     }
 
-    ForecastSource forecasts();
+    Forecasts forecasts();
 
     /** How the computer is that all this runs on. */
     default Health health() {

@@ -56,10 +56,20 @@ public sealed interface Forecasting {
             return text.length() <= MOST_CONTACT && CONTACT.matcher(text).matches();
         }
 
-        /** The service as people call it. */
+        private static final String PUBLISHED_HOST = "api.met.no";
+
+        /** Whoever shows its data must name it and the licence (api.met.no/doc/License). */
+        private static final String PUBLISHED_SOURCE = "MET Norway (CC BY 4.0)";
+
+        /** Where it is asked. */
         public String host() {
             Matcher parts = URL.matcher(url);
             return parts.matches() ? parts.group(2) : url;
+        }
+
+        /** The service as people are to read it wherever something of it is shown. */
+        public String source() {
+            return host().equals(PUBLISHED_HOST) ? PUBLISHED_SOURCE : host();
         }
 
         /** What leaves the house, °: rounded to about a kilometre, so that nobody can tell whose tunnel it is. */

@@ -166,32 +166,38 @@ public record Site(
 
     /** The same place with another floor, which {@link #takesFloor} must allow. */
     public Site withFloor(double otherC) {
-        return with(messaging, otherC, degrees, forecasting, page);
+        return with(messaging, otherC, degrees, forecasting, page, tunnel);
+    }
+
+    /** The same place, whose tunnel is known to be another. */
+    public Site withTunnel(Tunnel other) {
+        return with(messaging, floorC, degrees, forecasting, page, other);
     }
 
     /** The same place, whose grower reads temperatures so. */
     public Site withDegrees(Degrees other) {
-        return with(messaging, floorC, other, forecasting, page);
+        return with(messaging, floorC, other, forecasting, page, tunnel);
     }
 
     /** The same place with messages by another way. */
     public Site with(Messaging other) {
-        return with(other, floorC, degrees, forecasting, page);
+        return with(other, floorC, degrees, forecasting, page, tunnel);
     }
 
     /** The same place with forecasts from elsewhere. */
     public Site with(Forecasting other) {
-        return with(messaging, floorC, degrees, other, page);
+        return with(messaging, floorC, degrees, other, page, tunnel);
     }
 
     /** The same place with another page. */
     public Site with(Page other) {
-        return with(messaging, floorC, degrees, forecasting, other);
+        return with(messaging, floorC, degrees, forecasting, other, tunnel);
     }
 
-    private Site with(Messaging messages, double holdC, Degrees told, Forecasting forecasts, Page shown) {
+    private Site with(
+            Messaging messages, double holdC, Degrees told, Forecasting forecasts, Page shown, Tunnel stands) {
         return new Site(
-                id, name, zone, plants, targets, tunnel, sensors, heater, drying, venting, circuit, tariff, door,
+                id, name, zone, plants, targets, stands, sensors, heater, drying, venting, circuit, tariff, door,
                 messages, machines, holdC, told, forecasts, shown);
     }
 

@@ -21,6 +21,23 @@ public record Tunnel(
         double massCapacityJPerK,
         double massCouplingWPerK,
         double filmFraction) {
+    /** The same ground and air, with other numbers of its warmth. */
+    public Tunnel with(
+            double otherHeatLossWPerK,
+            double otherAirCapacityJPerK,
+            double otherMassCapacityJPerK,
+            double otherMassCouplingWPerK) {
+        return new Tunnel(
+                floorAreaM2,
+                volumeM3,
+                altitudeM,
+                otherHeatLossWPerK,
+                otherAirCapacityJPerK,
+                otherMassCapacityJPerK,
+                otherMassCouplingWPerK,
+                filmFraction);
+    }
+
     public Tunnel {
         Check.within("floorAreaM2", floorAreaM2, 1, 2000);
         Check.within("volumeM3", volumeM3, 1, 10_000);

@@ -20,13 +20,12 @@ import rimeward.core.Stepped;
 import rimeward.core.decision.DutyLaw;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
-import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Tick;
 import rimeward.core.reading.WallTime;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
-import rimeward.port.ForecastSource;
+import rimeward.port.Forecasts;
 import rimeward.port.Orders;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
@@ -131,8 +130,8 @@ class ServiceTest {
         }
 
         @Override
-        public ForecastSource forecasts() {
-            return tick -> Outlook.NONE;
+        public Forecasts forecasts() {
+            return Forecasts.none();
         }
 
         @Override

@@ -16,6 +16,7 @@ import rimeward.core.guard.StandDowns;
 import rimeward.core.judgement.BenchHabit;
 import rimeward.core.order.FloorOrder;
 import rimeward.core.order.HandedForecast;
+import rimeward.core.order.KnownTunnel;
 import rimeward.core.order.Standing;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.WallTime;
@@ -49,7 +50,8 @@ class SavedStateTest {
                     new AlertSlot(AlertKind.SENSOR_DOUBTED, "middle", false, 115, 0, false, 0, 7.25)),
             new Standing(
                     new FloorOrder.Asked(6.5, 1234567890L),
-                    new HandedForecast.Night(new Outlook.Night(3, -6.25, 1.0 / 3, 30_000), 86_400_000L)));
+                    new HandedForecast.Night(new Outlook.Night(3, -6.25, 1.0 / 3, 30_000), 86_400_000L),
+                    new KnownTunnel.Learned(203.25, 61_000.5, 2.1e6, 310, 13, 77)));
 
     @Test
     void comesBackToTheLastBit() {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import rimeward.core.outlook.Course;
 import rimeward.core.outlook.Forecast;
 import rimeward.core.outlook.Outlook;
 import rimeward.core.reading.Tick;
@@ -72,6 +73,29 @@ class NightsAheadTest {
         Outlook.Night later = (Outlook.Night) at(NOON_S + 10 * HOUR_S);
         assertThat(later.night()).isEqualTo(night.night());
         assertThat(night.endsInS() - later.endsInS()).isCloseTo(9.0 * HOUR_S, within(60.0));
+    }
+
+    private static Course course(long fromS, Course.Basis basis, double lowestC) {
+        List<Course.Step> steps = new ArrayList<>();
+        for (int hour = 0; hour <= 24; hour++) {
+            steps.add(new Course.Step(fromS + (long) hour * HOUR_S, lowestC, 0.5, lowestC - 1));
+        }
+        return new Course(basis, steps);
+    }
+
+    @Test
+    void whatWasFoundOffTheTickGoesBeforeForAnHour() {
+        newest = Optional.of(to(-8));
+        long nowS = NOON_S + HOUR_S;
+        nights.expect(course(nowS, new Course.Basis.Local(9), -11), nowS);
+        assertThat(((Outlook.Night) at(nowS + 60)).lowestOutsideC()).isCloseTo(-11, within(1.0));
+        assertThat(((Outlook.Night) at(nowS + HOUR_S + 60)).lowestOutsideC()).isCloseTo(-8, within(1.5));
+    }
+
+    @Test
+    void aGuessIsNoOutlook() {
+        nights.expect(course(NOON_S + HOUR_S, new Course.Basis.Guess(), -11), NOON_S + HOUR_S);
+        assertThat(at(NOON_S + HOUR_S + 60)).isEqualTo(Outlook.NONE);
     }
 
     @Test

@@ -17,6 +17,7 @@ import rimeward.core.ControlState;
 import rimeward.core.Stepped;
 import rimeward.core.decision.DutyLaw;
 import rimeward.core.order.Answer;
+import rimeward.core.order.KnownTunnel;
 import rimeward.core.order.Order;
 import rimeward.core.order.Standing;
 import rimeward.core.outlook.Outlook;
@@ -187,6 +188,59 @@ class OrdersTest {
         assertThat(standing).isEqualTo(Standing.NONE);
     }
 
+    // ---- the tunnel
+
+    private Order known(double heatLossWPerK) {
+        return new Order.KnowTunnel(
+                new KnownTunnel.Learned(heatLossWPerK, 150_000, 8e6, 180, 12, Restart.tunnelMark(site)));
+    }
+
+    @Test
+    void aLearnedTunnelIsHeldByAndOutlivesARestartButNotAnotherTunnel() {
+        order(known(160));
+        run(1);
+        assertThat(answer().taken()).isTrue();
+        assertThat(answer().text())
+                .isEqualTo("12 nights teach that the tunnel loses 160 W/K; the settings say 110 W/K. Control goes by"
+                        + " what the nights teach.");
+        order(new Order.SetFloor(6));
+        run(1);
+        restart(1);
+        assertThat(floorC).isEqualTo(6);
+        assertThat(standing.tunnel())
+                .isInstanceOfSatisfying(
+                        KnownTunnel.Learned.class,
+                        tunnel -> assertThat(tunnel.heatLossWPerK()).isEqualTo(160));
+        site = Sites.losing(140);
+        restart(1);
+        assertThat(standing.tunnel()).as("the settings have changed since").isEqualTo(KnownTunnel.AS_IN_SETTINGS);
+    }
+
+    @Test
+    void theColderItGetsOfItselfTheMoreHeatAWorseTunnelTakes() {
+        for (int sensor = 0; sensor < 3; sensor++) {
+            frames.air(sensor, Reading.NO_ANSWER); // blind: the heater goes by outside and the heat loss
+        }
+        frames.outside(-6);
+        run(2000);
+        long before = commands.stream().filter(set -> set.has(Sites.STAGE_1)).count();
+        commands.clear();
+        order(known(190));
+        run(2000);
+        assertThat(commands.stream().filter(set -> set.has(Sites.STAGE_1)).count())
+                .isGreaterThan(before);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {54, 221, -100, 0, Double.NaN, Double.POSITIVE_INFINITY})
+    void aTunnelFarFromTheSettingsIsNotBelieved(double heatLossWPerK) {
+        order(known(heatLossWPerK));
+        run(1);
+        assertThat(answer().taken()).isFalse();
+        assertThat(answer().text()).contains("control goes by the settings. Check [tunnel]");
+        assertThat(standing.tunnel()).isEqualTo(KnownTunnel.AS_IN_SETTINGS);
+    }
+
     private Site withPlants(List<Plant> plants) {
         return new Site(
                 site.id(),
@@ -320,11 +374,12 @@ class OrdersTest {
 
     @ParameterizedTest
     @ValueSource(booleans = {true, false})
-    void planningNowAsksTheSourceOrSaysThatItCannot(boolean canAsk) {
+    void planningNowAsksTheSourceOrSaysThatThereIsNone(boolean canAsk) {
         source = new Source(canAsk);
         order(new Order.PlanNow());
         run(1);
-        assertThat(answer().taken()).isEqualTo(canAsk);
+        assertThat(answer().taken()).isTrue();
+        assertThat(answer().text()).contains(canAsk ? "asked for anew" : "no forecast's source can be asked");
     }
 
     // ---- the door

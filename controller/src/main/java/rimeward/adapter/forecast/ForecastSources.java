@@ -25,7 +25,7 @@ public final class ForecastSources {
             Wire wire = new HttpWire(
                     HttpWire.question(from, site.tunnel().altitudeM()), userAgent(from), HttpWire.Limits.USUAL);
             Waits waits = new Waits("forecasts of " + site.id());
-            return new RunningForecasts(new ServiceForecasts(from.host(), wire, waits, wall), wire::close, nanoTime)
+            return new RunningForecasts(new ServiceForecasts(from.source(), wire, waits, wall), wire::close, nanoTime)
                     .start();
         }
         return new RunningForecasts(new NoSource(), () -> {}, nanoTime);

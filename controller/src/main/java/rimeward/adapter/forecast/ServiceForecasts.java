@@ -26,7 +26,7 @@ final class ServiceForecasts implements Source {
     private static final int TIMEOUT = 408;
     private static final int TOO_MANY = 429;
 
-    private final String host;
+    private final String source;
     private final Wire wire;
     private final Waits waits;
     private final Shelf shelf;
@@ -35,16 +35,16 @@ final class ServiceForecasts implements Source {
     private long failingSinceMs;
     private boolean deprecated;
 
-    ServiceForecasts(String host, Wire wire, Waits waits, Supplier<WallTime> wall) {
-        this.host = host;
+    ServiceForecasts(String source, Wire wire, Waits waits, Supplier<WallTime> wall) {
+        this.source = source;
         this.wire = wire;
         this.waits = waits;
-        shelf = new Shelf(host, wall);
+        shelf = new Shelf(source, wall);
     }
 
     @Override
     public String name() {
-        return host;
+        return source;
     }
 
     @Override
@@ -111,10 +111,10 @@ final class ServiceForecasts implements Source {
             LOG.warn(
                     "{} says that this version of its forecast is new or will soon be taken away (203): look for a newer Rimeward,"
                             + " or name another url in [forecast]",
-                    host);
+                    source);
         }
         try {
-            shelf.put(ServiceText.read(reply.body(), host));
+            shelf.put(ServiceText.read(reply.body(), source));
             lastModified = reply.lastModified();
             return held(reply, nowMs);
         } catch (Unreadable e) {

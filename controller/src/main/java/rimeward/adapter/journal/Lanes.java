@@ -4,12 +4,13 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import rimeward.alert.Alert;
-import rimeward.core.outlook.PlanPromise;
 import rimeward.port.Outbox;
 import rimeward.record.FrameRow;
 import rimeward.record.Night;
@@ -34,7 +35,7 @@ final class Lanes {
             List<Mark> marks,
             List<Ask> asks,
             Optional<String> state,
-            Optional<PlanPromise> plan,
+            List<Note> notes,
             List<History> history,
             long dropped,
             boolean last) {}
@@ -51,7 +52,7 @@ final class Lanes {
     private List<Mark> marks = new ArrayList<>();
     private List<Ask> asks = new ArrayList<>();
     private @Nullable String state;
-    private @Nullable PlanPromise plan;
+    private final Map<String, Note> notes = new LinkedHashMap<>();
     private long dropped;
     private boolean flush;
     private boolean closed;
@@ -87,8 +88,9 @@ final class Lanes {
         notifyAll();
     }
 
-    synchronized void keep(PlanPromise newest) {
-        plan = newest;
+    /** In place of an earlier one of the same name. */
+    synchronized void keep(Note newest) {
+        notes.put(newest.key(), newest);
         handed++;
         notifyAll();
     }
@@ -135,7 +137,7 @@ final class Lanes {
     }
 
     private boolean isUrgent() {
-        return !alerts.isEmpty() || !marks.isEmpty() || !asks.isEmpty() || state != null || plan != null;
+        return !alerts.isEmpty() || !marks.isEmpty() || !asks.isEmpty() || state != null || !notes.isEmpty();
     }
 
     /** Waits for work: anything urgent, or history whose time has come. */
@@ -148,12 +150,12 @@ final class Lanes {
             history.clear();
         }
         Work work = new Work(
-                alerts, marks, asks, Optional.ofNullable(state), Optional.ofNullable(plan), batch, dropped, closed);
+                alerts, marks, asks, Optional.ofNullable(state), List.copyOf(notes.values()), batch, dropped, closed);
         alerts = new ArrayList<>();
         marks = new ArrayList<>();
         asks = new ArrayList<>();
         state = null;
-        plan = null;
+        notes.clear();
         dropped = 0;
         flush = false;
         inHand = handed;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import rimeward.alert.Alert;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanPromise;
 import rimeward.record.FrameRow;
 import rimeward.record.Night;
@@ -42,6 +43,16 @@ public final class RecordFile {
     /** What each night's plan promised, the oldest first: one a night, made last before dark. */
     public static List<PlanPromise> plans(Path file) {
         return read(file, RecordReader::plans);
+    }
+
+    /** What other ways would have taken of the nights that were, the oldest first. */
+    public static List<PastNight> past(Path file) {
+        return read(file, RecordReader::past);
+    }
+
+    /** What the service has learned under a name. */
+    public static Optional<String> learned(Path file, String name) {
+        return read(file, connection -> RecordReader.learned(connection, name));
     }
 
     /**

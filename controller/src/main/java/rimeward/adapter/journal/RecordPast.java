@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import rimeward.alert.Alert;
 import rimeward.core.outlook.PlanPromise;
@@ -47,6 +48,11 @@ public final class RecordPast implements Past {
     @Override
     public List<Alert> alerts(long fromMs, long toMs, int most) {
         return read(connection -> RecordReader.alerts(connection, span(fromMs, toMs, most)));
+    }
+
+    @Override
+    public Optional<String> learned(String name) {
+        return read(connection -> RecordReader.learned(connection, name));
     }
 
     private static String span(long fromMs, long toMs, int most) {

@@ -1,6 +1,7 @@
 package rimeward.adapter.journal;
 
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -15,6 +16,7 @@ import rimeward.alert.AlertKind;
 import rimeward.core.guard.Holder;
 import rimeward.core.judgement.Trust;
 import rimeward.core.judgement.Verdict;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanPromise;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Senses;
@@ -70,6 +72,19 @@ final class RecordReader {
     static List<PlanPromise> plans(Connection connection) throws SQLException {
         return all(
                 connection, "SELECT text FROM plan ORDER BY evening", row -> PlanPromise.parse(row.getString("text")));
+    }
+
+    static List<PastNight> past(Connection connection) throws SQLException {
+        return all(connection, "SELECT text FROM past ORDER BY evening", row -> PastNight.parse(row.getString("text")));
+    }
+
+    static Optional<String> learned(Connection connection, String name) throws SQLException {
+        try (PreparedStatement statement = connection.prepareStatement("SELECT text FROM learned WHERE name = ?")) {
+            statement.setString(1, name);
+            try (ResultSet row = statement.executeQuery()) {
+                return row.next() ? Optional.of(row.getString(1)) : Optional.empty();
+            }
+        }
     }
 
     static List<Alert> alerts(Connection connection) throws SQLException {

@@ -9,7 +9,6 @@ import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rimeward.alert.Alert;
-import rimeward.core.outlook.PlanPromise;
 import rimeward.core.reading.Frame;
 import rimeward.core.reading.Tick;
 import rimeward.record.FrameRow;
@@ -96,8 +95,8 @@ final class Rows {
         insert(connection, "state (id, text)", 1, text);
     }
 
-    static void plan(Connection connection, PlanPromise plan) throws SQLException {
-        insert(connection, "plan (evening, text)", plan.evening().toString(), plan.toText());
+    static void note(Connection connection, Note note) throws SQLException {
+        insert(connection, note.place().columns(), note.name(), note.text());
     }
 
     private static @Nullable Double celsius(Lowest lowest) {

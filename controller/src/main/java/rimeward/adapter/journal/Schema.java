@@ -11,7 +11,8 @@ final class Schema {
     /** Says in the file's header whose it is: "Rime". */
     static final int APPLICATION_ID = 0x52696d65;
 
-    static final List<String> TABLES = List.of("frame", "decision", "outbox", "night", "state", "learned", "plan");
+    static final List<String> TABLES =
+            List.of("frame", "decision", "outbox", "night", "state", "learned", "plan", "past");
 
     private static final List<List<String>> STEPS = List.of(
             List.of(
@@ -44,6 +45,7 @@ final class Schema {
                     "ALTER TABLE outbox ADD COLUMN incident TEXT NOT NULL DEFAULT ''",
                     "UPDATE outbox SET incident = 'old-' || id"), // nobody knew which belonged together
             List.of("CREATE TABLE plan (evening TEXT PRIMARY KEY, text TEXT NOT NULL)"),
+            List.of("CREATE TABLE past (evening TEXT PRIMARY KEY, text TEXT NOT NULL)"),
             List.of( // the page asks for a day of thirteen months
                     "CREATE INDEX frame_at ON frame (at_ms)",
                     "CREATE INDEX decision_at ON decision (at_ms)",

@@ -12,6 +12,7 @@ import org.slf4j.LoggerFactory;
 import rimeward.alert.Alert;
 import rimeward.core.Outcome;
 import rimeward.core.Stepped;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanPromise;
 import rimeward.port.Courier;
 import rimeward.port.Journal;
@@ -118,7 +119,17 @@ public final class SqliteJournal implements Journal, Keep, Outbox, AutoCloseable
 
     @Override
     public void keep(PlanPromise plan) {
-        lanes.keep(plan);
+        lanes.keep(new Note(Note.Place.PLAN, plan.evening().toString(), plan.toText()));
+    }
+
+    @Override
+    public void keep(PastNight night) {
+        lanes.keep(new Note(Note.Place.PAST, night.evening().toString(), night.toText()));
+    }
+
+    @Override
+    public void keepLearned(String name, String text) {
+        lanes.keep(new Note(Note.Place.LEARNED, name, text));
     }
 
     @Override

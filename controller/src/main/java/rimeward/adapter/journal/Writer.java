@@ -15,7 +15,6 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rimeward.alert.Alert;
-import rimeward.core.outlook.PlanPromise;
 import rimeward.port.Courier;
 import rimeward.port.Outbox;
 import rimeward.record.Night;
@@ -38,7 +37,7 @@ final class Writer {
     private @Nullable Connection connection;
     private @Nullable String unsavedState;
     private @Nullable String newestState;
-    private @Nullable PlanPromise unsavedPlan;
+    private final Map<String, Note> unsavedNotes = new TreeMap<>();
     private boolean refused;
     private boolean thinned;
     private long trimmedMs;
@@ -89,7 +88,7 @@ final class Writer {
         outgoing.take(fresh);
         outgoing.mark(work.marks());
         work.state().ifPresent(text -> unsavedState = text);
-        work.plan().ifPresent(plan -> unsavedPlan = plan);
+        work.notes().forEach(note -> unsavedNotes.put(note.key(), note));
         if (history.size() + work.history().size() <= limits.waitingRows()) {
             history.addAll(work.history());
             tellThinning(work.dropped());
@@ -122,8 +121,7 @@ final class Writer {
 
     private void writeUrgent(Connection open) throws SQLException {
         String state = unsavedState;
-        PlanPromise plan = unsavedPlan;
-        if (outgoing.isWritten() && state == null && plan == null) {
+        if (outgoing.isWritten() && state == null && unsavedNotes.isEmpty()) {
             return;
         }
         inTransaction(open, () -> {
@@ -131,14 +129,14 @@ final class Writer {
             if (state != null) {
                 Rows.state(open, state);
             }
-            if (plan != null) {
-                Rows.plan(open, plan);
+            for (Note note : unsavedNotes.values()) {
+                Rows.note(open, note);
             }
         });
         outgoing.committed();
         newestState = state == null ? newestState : state;
         unsavedState = null;
-        unsavedPlan = null;
+        unsavedNotes.clear();
     }
 
     private void writeHistory(Connection open) throws SQLException {

@@ -1,10 +1,10 @@
 package rimeward.adapter.mqtt;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.homie.Message;
 import rimeward.port.Outbox;
@@ -120,12 +120,14 @@ final class Conversation {
     }
 
     private List<Message> digest() {
-        Optional<Stepped> decided = post.nextDecided();
-        if (decided.isEmpty()) {
-            return List.of();
-        }
-        epochMs = decided.get().outcome().frame().tick().wall().epochMs();
-        return tree.after(decided.get());
+        List<Message> messages = new ArrayList<>();
+        post.nextPlan().ifPresent(plan -> messages.addAll(tree.planned(plan)));
+        post.nextNight().ifPresent(night -> messages.addAll(tree.reckoned(night)));
+        post.nextDecided().ifPresent(decided -> {
+            epochMs = decided.outcome().frame().tick().wall().epochMs();
+            messages.addAll(tree.after(decided));
+        });
+        return messages;
     }
 
     private void answer(Line line) throws LineFailed {

@@ -3,6 +3,8 @@ package rimeward.adapter.mqtt;
 import java.util.List;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
+import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.homie.Message;
 import rimeward.port.Outbox;
 
@@ -28,6 +30,12 @@ interface DeviceTree {
 
     /** What became of an order. */
     List<Message> answered(Answer answer);
+
+    /** A newer plan of the coming night; without a line it only takes note. */
+    List<Message> planned(NightPlan plan);
+
+    /** A night is over; without a line it only takes note. */
+    List<Message> reckoned(PastNight night);
 
     /** What the service says of itself, for those who listen now. */
     List<Message> says(String line);

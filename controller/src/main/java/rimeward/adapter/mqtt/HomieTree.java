@@ -11,6 +11,8 @@ import org.slf4j.LoggerFactory;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
+import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.homie.Heard;
 import rimeward.homie.HomieDevice;
 import rimeward.homie.Message;
@@ -67,6 +69,16 @@ final class HomieTree implements DeviceTree {
     @Override
     public List<Message> answered(Answer answer) {
         return noticed(device.answered(answer));
+    }
+
+    @Override
+    public List<Message> planned(NightPlan plan) {
+        return noticed(device.planned(plan));
+    }
+
+    @Override
+    public List<Message> reckoned(PastNight night) {
+        return noticed(device.reckoned(night));
     }
 
     @Override

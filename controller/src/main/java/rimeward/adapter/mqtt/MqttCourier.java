@@ -9,6 +9,8 @@ import org.slf4j.LoggerFactory;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
+import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.homie.HomieDevice;
 import rimeward.port.HandedReadings;
 import rimeward.port.Outbox;
@@ -96,6 +98,16 @@ public final class MqttCourier implements AutoCloseable {
     /** What became of an order. */
     public void answered(Answer answer) {
         post.answered(answer);
+    }
+
+    /** There is a newer plan of the coming night. */
+    public void planned(NightPlan plan) {
+        post.planned(plan);
+    }
+
+    /** A night is over. */
+    public void reckoned(PastNight night) {
+        post.reckoned(night);
     }
 
     /** There may be something new in the outbox. */

@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
+import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.port.Outbox;
 
 /**
@@ -31,6 +33,8 @@ final class Post {
     private final Deque<Answer> answers = new ArrayDeque<>();
     private final Deque<String> said = new ArrayDeque<>();
     private @Nullable Stepped newest;
+    private @Nullable NightPlan newestPlan;
+    private @Nullable PastNight newestNight;
     private @Nullable Ear ear;
     private @Nullable String lost;
     private boolean news = true; // an earlier run may have left some
@@ -45,6 +49,30 @@ final class Post {
     synchronized void decided(Stepped stepped) {
         newest = stepped;
         bell.ring();
+    }
+
+    synchronized void planned(NightPlan plan) {
+        newestPlan = plan;
+        bell.ring();
+    }
+
+    synchronized void reckoned(PastNight night) {
+        newestNight = night;
+        bell.ring();
+    }
+
+    /** The newest plan since it was last asked for. */
+    synchronized Optional<NightPlan> nextPlan() {
+        Optional<NightPlan> found = Optional.ofNullable(newestPlan);
+        newestPlan = null;
+        return found;
+    }
+
+    /** The night that ended since it was last asked for. */
+    synchronized Optional<PastNight> nextNight() {
+        Optional<PastNight> found = Optional.ofNullable(newestNight);
+        newestNight = null;
+        return found;
     }
 
     /** What became of an order; bounded, for they come no faster than orders do. */

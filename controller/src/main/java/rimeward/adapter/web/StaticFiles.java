@@ -96,9 +96,11 @@ final class StaticFiles {
 
     /** As gzip (RFC 1952). */
     static ByteBuffer packed(ByteBuffer plain) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream(plain.remaining() / 2 + 64);
+        byte[] bytes = new byte[plain.remaining()];
+        plain.duplicate().get(bytes);
+        ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length / 2 + 64);
         try (GZIPOutputStream packing = new GZIPOutputStream(out)) {
-            packing.write(plain.array());
+            packing.write(bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -223,8 +223,7 @@ final class WebServer implements AutoCloseable {
     /** Who waits for nothing or drips goes first, then who does not take his answer; who follows live goes last. */
     private void makeRoom() {
         connections().stream()
-                .min(Comparator.<SelectionKey>comparingInt(
-                                key -> of(key).doing().ordinal())
+                .min(Comparator.comparing((SelectionKey key) -> of(key).doing())
                         .thenComparingLong(key -> of(key).sinceMs))
                 .ifPresent(WebServer::drop);
     }

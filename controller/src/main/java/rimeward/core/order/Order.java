@@ -2,7 +2,7 @@ package rimeward.core.order;
 
 import rimeward.core.outlook.Outlook;
 
-/** What the grower may ask for from afar. Numbers that no tunnel could have are refused here; the site's own limits later. */
+/** What may be asked of control from outside its loop: by the grower from afar, and by what learns off the tick. Numbers that no tunnel could have are refused here; the site's own limits later. */
 public sealed interface Order {
     /** The longest name that is listened to, letters. Own choice. */
     int MOST_LETTERS = 128;
@@ -62,6 +62,9 @@ public sealed interface Order {
             within("the time to stand down, s,", forS, 0, LONGEST_S);
         }
     }
+
+    /** Go by the tunnel as its nights taught it. No grower asks for this: it is handed on by what learns. */
+    record KnowTunnel(KnownTunnel.Learned tunnel) implements Order {}
 
     /** Letters, digits and '-', as all names in the settings are; what is written here comes from far away, and goes into logs. */
     private static void named(String what, String name) {

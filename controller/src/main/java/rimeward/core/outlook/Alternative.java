@@ -1,5 +1,6 @@
 package rimeward.core.outlook;
 
+import java.util.Arrays;
 import java.util.Locale;
 import rimeward.core.tunnel.Figure;
 import rimeward.site.Site;
@@ -32,6 +33,14 @@ public record Alternative(Way way, Figure kWh, Figure cost, Figure lowestBenchC,
         public String id() {
             return id;
         }
+
+        /** @throws IllegalArgumentException if none is called so */
+        static Way named(String id) {
+            return Arrays.stream(values())
+                    .filter(way -> way.id.equals(id))
+                    .findFirst()
+                    .orElseThrow(() -> new IllegalArgumentException("no way of keeping a tunnel is called " + id));
+        }
     }
 
     /** Nearer than this is told as "at the floor", K. */
@@ -39,14 +48,29 @@ public record Alternative(Way way, Figure kWh, Figure cost, Figure lowestBenchC,
 
     private static final double SAME_KWH = 0.05;
 
-    /** "saved 3.1 kWh against the heater alone". */
+    /** "3.1 kWh less than the heater alone". */
     public String saved() {
-        return String.format(
-                Locale.ROOT,
-                "%s %.1f kWh against %s",
-                savedKWh.value() < 0 ? "spent" : "saved",
-                StrictMath.abs(savedKWh.value()),
-                way.brief);
+        double kWh = savedKWh.value();
+        return StrictMath.abs(kWh) < SAME_KWH
+                ? "about as much as " + way.brief
+                : String.format(
+                        Locale.ROOT, "%.1f kWh %s than %s", StrictMath.abs(kWh), kWh < 0 ? "more" : "less", way.brief);
+    }
+
+    /** What it takes, seen from what ours truly took. */
+    Alternative beside(double oursKWh, double oursCost) {
+        return new Alternative(
+                way, more(savedKWh, oursKWh), more(savedCost, oursCost), lowestBenchC, savedKWh, savedCost);
+    }
+
+    private static Figure more(Figure saved, double ours) {
+        return new Figure(ours + saved.value(), saved.standardError());
+    }
+
+    /** "The dryer alone would have let the coldest bench down to −3.2 °C.": of a night that was. */
+    String letDown(Site site) {
+        return capital(way.brief) + " would have let the coldest bench down to "
+                + site.degrees().text(lowestBenchC.value()) + ".";
     }
 
     /** What it costs, in one sentence. */

@@ -37,7 +37,8 @@ public record Alternatives(boolean past, int tunnelNights, List<Alternative> all
     }
 
     /**
-     * Of a night that was: against what was truly taken.
+     * Of a night that was: what was truly taken, and beside it what the model has another way take more or less than ours, so that what the
+     * model gets wrong of both alike does not count as saved.
      *
      * @param course the outside as it was seen, with the spread of its sensor
      * @param start the tunnel as that night began
@@ -53,16 +54,19 @@ public record Alternatives(boolean past, int tunnelNights, List<Alternative> all
             double kWh,
             double cost) {
         Tonight night = Tonight.of(site, course, start, choices);
+        Nights ours = Nights.of(night, estimate, NightPlan.ours(night));
         List<Alternative> all = new ArrayList<>();
         for (Alternative.Way way : ways(site)) {
             Nights theirs = Nights.of(night, estimate, law(site, way));
-            all.add(of(way, theirs, less(theirs.figure(KWH), kWh), less(theirs.figure(COST), cost)));
+            all.add(of(way, theirs, less(theirs.figureLess(ours, KWH), kWh), less(theirs.figureLess(ours, COST), cost))
+                    .beside(kWh, cost));
         }
         return new Alternatives(true, estimate.nights(), all);
     }
 
-    private static Figure less(Figure theirs, double ours) {
-        return new Figure(theirs.value() - ours, theirs.standardError());
+    /** Nothing takes less than nothing. */
+    private static Figure less(Figure saved, double ours) {
+        return new Figure(StrictMath.max(-ours, saved.value()), saved.standardError());
     }
 
     private static Alternative of(Alternative.Way way, Nights theirs, Figure savedKWh, Figure savedCost) {

@@ -22,6 +22,13 @@ public record Course(Basis basis, List<Step> steps, double lowestOffK) {
         }
     }
 
+    /** As far as a time; all of it where it begins after that, s since 1970 UTC. */
+    public Course until(long epochS) {
+        List<Step> before =
+                steps.stream().filter(step -> step.epochS() <= epochS).toList();
+        return before.isEmpty() ? this : new Course(basis, before, lowestOffK);
+    }
+
     /**
      * One moment of it.
      *

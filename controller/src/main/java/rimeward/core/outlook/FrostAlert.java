@@ -13,6 +13,11 @@ public record FrostAlert(boolean stands) {
     public static final FrostAlert NONE = new FrostAlert(false);
 
     public FrostAlert after(FrostChance chance) {
-        return new FrostAlert(chance.probability() >= (stands ? CLEARED_BELOW : RAISED_AT));
+        return after(chance.probability());
+    }
+
+    /** @param probability that the floor cannot be held, 0 to 1 */
+    public FrostAlert after(double probability) {
+        return new FrostAlert(probability >= (stands ? CLEARED_BELOW : RAISED_AT));
     }
 }

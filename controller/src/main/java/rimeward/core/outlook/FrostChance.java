@@ -39,6 +39,11 @@ public record FrostChance(double probability, long epochS) {
         return new FrostChance(below(lowest.airC(), lowest.spreadK(), capabilityC), whenS);
     }
 
+    /** Of a night of which only the lowest is forecast; it is taken to be cold from now on. */
+    public static double of(Outlook.Night night, Figure capabilityC) {
+        return below(night.lowestOutsideC(), night.spreadK(), capabilityC);
+    }
+
     private static double below(double airC, double spreadK, Figure capabilityC) {
         double bothK = StrictMath.hypot(spreadK, capabilityC.standardError());
         return Normal.below((capabilityC.value() - airC) / StrictMath.max(LEAST_SPREAD_K, bothK));

@@ -1,9 +1,12 @@
 package rimeward.core.outlook;
 
+import java.time.Instant;
 import java.util.Optional;
 import rimeward.core.outlook.Daylight.NeverRises;
 import rimeward.core.outlook.Daylight.NeverSets;
 import rimeward.core.outlook.Daylight.RisesAndSets;
+import rimeward.site.Forecasting;
+import rimeward.site.Site;
 
 /**
  * When the sun rises and sets over a place; a degree more or less, which is four minutes, does not matter here. Days are counted by
@@ -30,6 +33,16 @@ public record SunTimes(double latitudeDeg, double longitudeDeg) {
             throw new IllegalArgumentException("latitude " + latitudeDeg + ", longitude " + longitudeDeg
                     + " is no place; they must lie between -90 and 90 and between -180 and 180 degrees");
         }
+    }
+
+    /** Over a site: the place is known, coarsely, where a weather service is asked; elsewhere the clock must do. */
+    public static SunTimes of(Site site, long epochS) {
+        return site.forecasting() instanceof Forecasting.FromService from
+                ? new SunTimes(from.latitudeDeg(), from.longitudeDeg())
+                : byClock(Instant.ofEpochSecond(epochS)
+                        .atZone(site.zone())
+                        .getOffset()
+                        .getTotalSeconds());
     }
 
     /**

@@ -111,6 +111,10 @@ public final class GreyBox {
         sunMass = gMassAir * (1 - is.sunOnMass) + gMassMass * is.sunOnMass;
     }
 
+    Numbers numbers() {
+        return is;
+    }
+
     private double intoAirW(Stretch.Quarter quarter) {
         return is.airLossWPerK * (quarter.outsideC() - is.skyK);
     }

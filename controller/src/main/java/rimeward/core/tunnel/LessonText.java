@@ -23,6 +23,25 @@ public final class LessonText {
         return table((Lesson.Learned) lesson, site.tunnel());
     }
 
+    /** The same in one sentence. */
+    public static String brief(Lesson lesson) {
+        if (lesson instanceof Lesson.TooFew few) {
+            return "not learned yet: " + few.nights() + " of the " + few.needed()
+                    + " days without a hole that are needed";
+        }
+        if (lesson instanceof Lesson.Unclear unclear) {
+            return "not learned: " + unclear.nights() + " days were looked at, but " + unclear.why();
+        }
+        Figure loss = ((Lesson.Learned) lesson).estimate().heatLossWPerK();
+        return String.format(
+                Locale.ROOT,
+                "it loses %.0f W/K, from %.0f to %.0f with 95 %%, as %d days teach",
+                loss.value(),
+                loss.least(),
+                loss.most(),
+                ((Lesson.Learned) lesson).estimate().nights());
+    }
+
     private static String table(Lesson.Learned learned, Tunnel said) {
         TunnelEstimate found = learned.estimate();
         return "Learned from " + found.nights() + " days of the record; the spread is that of 95 %.\n\n"
@@ -40,7 +59,7 @@ public final class LessonText {
     private static String line(String name, Figure figure, double unit, double said) {
         return String.format(
                 Locale.ROOT,
-                "%-27s %8.0f  from %.0f to %.0f; the settings say %.0f%n",
+                "%-27s %8.0f  from %.0f to %.0f; the settings say %.0f\n",
                 name,
                 figure.value() / unit,
                 figure.least() / unit,

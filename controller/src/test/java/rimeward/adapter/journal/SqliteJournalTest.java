@@ -1,6 +1,7 @@
 package rimeward.adapter.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,6 +24,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rimeward.alert.Alert;
 import rimeward.core.Outcome;
+import rimeward.core.outlook.Alternatives;
+import rimeward.core.outlook.PastNight;
+import rimeward.core.outlook.PlanPromise;
+import rimeward.core.tunnel.Figure;
+import rimeward.port.Past;
 import rimeward.record.FrameRow;
 import rimeward.record.SavedState;
 
@@ -118,6 +125,28 @@ class SqliteJournalTest {
         try (SqliteJournal journal = open(JournalLimits.usual())) {
             assertThat(journal.stateAtStart().map(SavedState::parse)).contains(Tunnel.state(2));
         }
+    }
+
+    @Test
+    void whatWasPromisedReckonedAndLearnedIsThereForThoseWhoLearnOfIt() {
+        PastNight night = new PastNight(LocalDate.of(2026, 1, 10), 5, 1.25, new Alternatives(true, 3, List.of()));
+        Figure figure = new Figure(1, 0.5);
+        PlanPromise promise =
+                new PlanPromise(night.evening(), 7, 4, figure, figure, figure, figure, figure, 0.25, false, 0, 0, 0);
+        Past past = new RecordPast(file());
+        assertThatThrownBy(() -> past.learned("a")).isInstanceOf(Past.Unreadable.class); // no file yet
+        try (SqliteJournal journal = open(JournalLimits.usual())) {
+            journal.keep(promise);
+            journal.keep(night);
+            journal.keepLearned("a", "one\ntwo");
+            journal.keepLearned("b", "other");
+            journal.keepLearned("a", "three");
+        }
+        assertThat(past.plans(9)).containsExactly(promise);
+        assertThat(RecordFile.past(file())).containsExactly(night);
+        assertThat(past.learned("a")).contains("three");
+        assertThat(past.learned("b")).contains("other");
+        assertThat(past.learned("c' OR '1'='1")).isEmpty();
     }
 
     @Test

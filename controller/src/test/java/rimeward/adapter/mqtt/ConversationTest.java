@@ -12,6 +12,8 @@ import rimeward.alert.Alert;
 import rimeward.alert.AlertKind;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
+import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.reading.Tick;
 import rimeward.core.reading.WallTime;
 import rimeward.homie.Message;
@@ -250,6 +252,16 @@ class ConversationTest {
 
         @Override
         public List<Message> tidy(long nowMs) {
+            return List.of();
+        }
+
+        @Override
+        public List<Message> planned(NightPlan plan) {
+            return List.of();
+        }
+
+        @Override
+        public List<Message> reckoned(PastNight night) {
             return List.of();
         }
 

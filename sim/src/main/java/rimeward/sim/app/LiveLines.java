@@ -14,6 +14,9 @@ import rimeward.core.judgement.Damp;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Outside;
 import rimeward.core.order.Answer;
+import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
+import rimeward.core.outlook.PlanText;
 import rimeward.sim.scenario.Scenario;
 import rimeward.site.Site;
 
@@ -51,6 +54,16 @@ final class LiveLines implements Audience {
     @Override
     public void answered(Answer answer) {
         lines.accept("           " + (answer.taken() ? "DONE   " : "REFUSED  ") + answer.text());
+    }
+
+    @Override
+    public void promised(NightPlan plan) {
+        lines.accept("PLAN       " + PlanText.brief(plan, site));
+    }
+
+    @Override
+    public void reckoned(PastNight night) {
+        lines.accept("NIGHT      " + night.inWords(site));
     }
 
     @Override

@@ -2,13 +2,14 @@ package rimeward.sim.run;
 
 import rimeward.core.reading.Tick;
 import rimeward.core.reading.WallTime;
-import rimeward.port.ForecastSource;
+import rimeward.port.Forecasts;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
 import rimeward.port.Ticker;
 import rimeward.service.Surroundings;
 import rimeward.sim.device.SimRelays;
 import rimeward.sim.device.SimSensors;
+import rimeward.sim.fault.FaultKind;
 import rimeward.sim.scenario.Scenario;
 import rimeward.sim.world.World;
 import rimeward.site.RelaySet;
@@ -21,7 +22,7 @@ public final class LiveTunnel implements Surroundings {
     private final World world;
     private final Sensors sensors;
     private final Relays devices;
-    private final ForecastSource forecasts;
+    private final HourlyForecasts forecasts;
     private final FailState failState;
     private final VirtualTicker ticker;
     private final PacedTicker paced;
@@ -33,7 +34,7 @@ public final class LiveTunnel implements Surroundings {
         failState = new FailState(scenario.site(), devices, true);
         ticker = new VirtualTicker(world, new Falling(), scenario.startEpochS(), scenario.lengthS(), scenario.tickS());
         paced = new PacedTicker(ticker, world, pace);
-        forecasts = new NightForecasts(scenario.weather(), scenario.forecast(), scenario.offset(), world.faults());
+        forecasts = new HourlyForecasts(scenario.weather(), scenario.forecast());
     }
 
     /** Without a controller the relays fall; nobody takes anything down. */
@@ -71,7 +72,7 @@ public final class LiveTunnel implements Surroundings {
     }
 
     @Override
-    public ForecastSource forecasts() {
+    public Forecasts forecasts() {
         return forecasts;
     }
 
@@ -87,7 +88,10 @@ public final class LiveTunnel implements Surroundings {
 
     @Override
     public Ticker ticker(long fromElapsedMs) {
-        return () -> paced.next().map(tick -> new Tick(tick.number(), fromElapsedMs + tick.elapsedMs(), tick.wall()));
+        return () -> paced.next().map(tick -> {
+            forecasts.note(tick.wall().epochS(), world.faults().isActive(FaultKind.FORECAST_LOST));
+            return new Tick(tick.number(), fromElapsedMs + tick.elapsedMs(), tick.wall());
+        });
     }
 
     @Override

@@ -1,12 +1,12 @@
-package rimeward.app;
+package rimeward.planning;
 
 import java.util.ArrayList;
 import java.util.List;
 import rimeward.core.outlook.Course;
 import rimeward.core.outlook.Forecast;
 
-/** The weather of the night as {@code tonight} takes it until it is corrected by what was seen here. */
-final class TonightCourse {
+/** The weather of the night where it cannot be corrected by what was seen here. */
+public final class PlainCourse {
     /** Spread of an uncorrected forecast at once and a day ahead, K. Own choice. */
     private static final double SPREAD_K = 1.5;
 
@@ -14,10 +14,10 @@ final class TonightCourse {
 
     private static final double HOUR_S = 3600;
 
-    private TonightCourse() {}
+    private PlainCourse() {}
 
     /** From now to the forecast's end. Where it says no dew point, the air is taken to be saturated at its lowest (FAO-56, eq. 48). */
-    static Course of(Forecast forecast, long nowS) {
+    public static Course of(Forecast forecast, long nowS) {
         List<Course.Step> steps = new ArrayList<>();
         double lowestC = Double.POSITIVE_INFINITY;
         for (Forecast.Point point : forecast.points()) {
@@ -35,7 +35,7 @@ final class TonightCourse {
     }
 
     /** Of a night whose lowest alone is forecast. */
-    static Course of(String source, long nowS, double outsideC, double lowestC, double spreadK, long endS) {
+    public static Course of(String source, long nowS, double outsideC, double lowestC, double spreadK, long endS) {
         long coldestS = nowS + (endS - nowS) * 4 / 5;
         return new Course(
                 new Course.Basis.Forecasted(source, nowS, 0),
