@@ -44,6 +44,10 @@ final class PageTest {
         return Objects.requireNonNull(opened);
     }
 
+    private static StandIn play(String story) throws IOException {
+        return new StandIn(0, story, browser()::leave);
+    }
+
     @AfterEach
     void nothingIsComplainedOfAndNothingLeavesTheHost() {
         assertThat(browser().complaints()).isEmpty();
@@ -70,7 +74,7 @@ final class PageTest {
     @MethodSource("stories")
     void everySheetIsOpenToEverybodyInEveryState(String story) throws IOException {
         List<String> shutOut = new ArrayList<>();
-        try (StandIn service = new StandIn(0, story)) {
+        try (StandIn service = play(story)) {
             for (String sheet : sheetsOf(story)) {
                 for (String paper : Shots.PAPERS) {
                     for (String widthPx : Shots.WIDTHS_PX) {
@@ -89,7 +93,7 @@ final class PageTest {
     @ParameterizedTest
     @MethodSource("stories")
     void nothingIsCutOffOnAPhoneOf320Pixels(String story) throws IOException {
-        try (StandIn service = new StandIn(0, story)) {
+        try (StandIn service = play(story)) {
             for (String sheet : sheetsOf(story)) {
                 browser().as(320, 640, "light").open(service.address() + "/#" + sheet);
                 Shots.settled(browser());
@@ -102,7 +106,7 @@ final class PageTest {
 
     @Test
     void fourQuestionsAreAnsweredOnTheFirstScreen() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             browser().as(390, 844, "light").open(service.address());
             Shots.settled(browser());
             for (String entry : List.of("#plants", "#holding", "#tonight-row", "#hands-row")) {
@@ -111,8 +115,7 @@ final class PageTest {
                         .as(entry)
                         .isLessThanOrEqualTo(844);
             }
-            assertThat(browser().text("#plants"))
-                    .contains("Safe", "5.2 °C", "north bench", "1.2 K above the floor");
+            assertThat(browser().text("#plants")).contains("Safe", "5.2 °C", "north bench", "1.2 K above the floor");
             assertThat(browser().text("#holding"))
                     .contains("The heater holds the floor", "heater-1 on", "heater-2 off");
             assertThat(browser().text("#tonight-row")).contains("5.0 °C", "2 %", "38.0 kWh", "£8.46");
@@ -122,7 +125,7 @@ final class PageTest {
 
     @Test
     void whatCannotWaitComesRightAfterThePlants() throws IOException {
-        try (StandIn service = new StandIn(0, "alert-stands")) {
+        try (StandIn service = play("alert-stands")) {
             browser().as(390, 844, "light").open(service.address());
             Shots.settled(browser());
             assertThat(browser().text("#plants")).contains("Below the floor");
@@ -134,7 +137,7 @@ final class PageTest {
 
     @Test
     void degreesAreTheReadersAndAreKept() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             browser().as(390, 844, "light").open(service.address());
             Shots.settled(browser());
             browser().one("#degrees option[value='F']").click();
@@ -151,7 +154,7 @@ final class PageTest {
 
     @Test
     void paperIsTheReadersWhateverTheDeviceHas() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             browser().as(390, 844, "dark").open(service.address());
             Shots.settled(browser());
             String night = ground();
@@ -168,7 +171,7 @@ final class PageTest {
 
     @Test
     void whatChangesIsSeenAtOnce() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             browser().as(390, 844, "light").open(service.address());
             Shots.settled(browser());
             long beforeNs = System.nanoTime();
@@ -182,7 +185,7 @@ final class PageTest {
 
     @Test
     void whatIsOldIsNeverShownAsNew() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             service.say(service.says("/api/now").replace("\"ageS\": 1.2", "\"ageS\": 95"));
             browser().as(390, 844, "light").open(service.address());
             browser().until("it is said", () -> browser().text("#heard").equals("no longer heard"));
@@ -197,7 +200,7 @@ final class PageTest {
 
     @Test
     void anAlertIsAcknowledgedWithTheTokenOnly() throws IOException {
-        try (StandIn service = new StandIn(0, "alert-stands")) {
+        try (StandIn service = play("alert-stands")) {
             browser().as(390, 844, "light").open(service.address());
             Shots.settled(browser());
             browser().press("I have seen it");
@@ -241,7 +244,7 @@ final class PageTest {
 
     @Test
     void aMachineIsTakenOutOfUseOnlyAfterASecondLook() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             browser().as(1280, 844, "light").open(service.address() + "/#hands");
             Shots.settled(browser());
             browser().until("machines", () -> !browser().all("#machines button").isEmpty());
@@ -261,7 +264,7 @@ final class PageTest {
 
     @Test
     void anotherFloorIsAskedForInTheReadersDegrees() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             browser().as(1280, 844, "light").open(service.address() + "/#hands");
             Shots.settled(browser());
             browser().one("#floor").sendKeys(Keys.chord(Keys.CONTROL, "a"), "3");
@@ -276,7 +279,7 @@ final class PageTest {
 
     @Test
     void namesFromStrangersStayText() throws IOException {
-        try (StandIn service = new StandIn(0, "hostile-names")) {
+        try (StandIn service = play("hostile-names")) {
             for (String sheet : List.of("now", "hands")) {
                 browser().as(390, 844, "light").open(service.address() + "/#" + sheet);
                 Shots.settled(browser());
@@ -289,7 +292,7 @@ final class PageTest {
 
     @Test
     void aSeasonOpensAndLeadsToItsNights() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             browser().as(1280, 844, "light").open(service.address());
             Shots.settled(browser());
             Object tookMs = Objects.requireNonNull(browser().run("""
@@ -308,7 +311,7 @@ final class PageTest {
 
     @Test
     void theFirstViewIsSmallAndComesInOneRound() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             browser().as(390, 844, "light").open(service.address());
             Shots.settled(browser());
             Object bytes = browser()
@@ -326,7 +329,7 @@ final class PageTest {
 
     @Test
     void theStripIsReadByKeys() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             browser().as(390, 844, "light").open(service.address());
             Shots.settled(browser());
             browser().until("the strip", () -> !browser().all(".hair").isEmpty());
@@ -340,7 +343,7 @@ final class PageTest {
 
     @Test
     void sheetsAreTurnedByKeysAndReadOutByTheirHeading() throws IOException {
-        try (StandIn service = new StandIn(0, "frost-night")) {
+        try (StandIn service = play("frost-night")) {
             browser().as(1280, 844, "light").open(service.address());
             Shots.settled(browser());
             for (String sheet : List.of("tonight", "record", "tunnel", "hands", "now")) {
@@ -362,7 +365,7 @@ final class PageTest {
 
     @Test
     void whatIsNotThereYetSaysWhatItWaitsFor() throws IOException {
-        try (StandIn service = new StandIn(0, "nothing-yet")) {
+        try (StandIn service = play("nothing-yet")) {
             for (String[] each : new String[][] {
                 {"now", "The plan waits for noon"},
                 {"tonight", "waits for the first readings"},

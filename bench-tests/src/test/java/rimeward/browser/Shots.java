@@ -18,7 +18,7 @@ final class Shots {
                 if (story.startsWith("http")) { // a service that runs already
                     take(browser, story, "live", args);
                 } else {
-                    try (StandIn service = new StandIn(0, story)) {
+                    try (StandIn service = new StandIn(0, story, browser::leave)) {
                         take(browser, service.address(), story, args);
                     }
                 }

@@ -35,14 +35,16 @@ final class StandIn implements AutoCloseable {
     private static final Map<String, String> TYPES =
             Map.of("html", "text/html", "css", "text/css", "js", "text/javascript", "json", JSON);
 
+    private final Runnable leaving;
     private final HttpServer server;
     private final ExecutorService threads = Executors.newCachedThreadPool();
     private final Map<String, String> answers = new ConcurrentHashMap<>();
     private final List<OutputStream> ears = new CopyOnWriteArrayList<>();
     private final List<String> asked = new CopyOnWriteArrayList<>();
 
-    /** Begins with the case's own {@code now}, and what all cases share. */
-    StandIn(int port, String story) throws IOException {
+    /** Begins with the case's own {@code now}, and what all cases share; before it ends, whoever looks on leaves. */
+    StandIn(int port, String story, Runnable leaving) throws IOException {
+        this.leaving = leaving;
         server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
         server.setExecutor(threads);
         server.createContext("/", this::file);
@@ -55,7 +57,7 @@ final class StandIn implements AutoCloseable {
 
     /** Shows a case in the foreground: {@code StandIn PORT CASE}. */
     public static void main(String[] args) throws IOException {
-        new StandIn(Integer.parseInt(args[0]), args[1]);
+        new StandIn(Integer.parseInt(args[0]), args[1], () -> {});
     }
 
     String address() {
@@ -157,6 +159,7 @@ final class StandIn implements AutoCloseable {
 
     @Override
     public void close() {
+        leaving.run();
         server.stop(0);
         threads.shutdownNow();
     }

@@ -64,7 +64,7 @@ function losses(sheet) {
     {head: "part", cell: ([key]) => LOSSES[key] || plain(key)},
     {head: "W/K", cell: ([, v]) => number(v, 0)},
     {head: "share", cell: ([, v]) => number(100 * v / total, 0) + " %"},
-    {head: "", words: true, cell: ([, v]) => filled(v, total, "loss")}
+    {head: "drawn", words: true, cell: ([, v]) => filled(v, total, "loss")}
   ], Object.entries(sheet.loss).filter(([key]) => key !== "total_W_per_K"), "numbers loss");
 }
 
