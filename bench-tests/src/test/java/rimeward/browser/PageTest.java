@@ -213,7 +213,7 @@ final class PageTest {
             show(StandIn.TOKEN);
             browser().until("asked", () -> service.asked().size() == 1);
             assertThat(service.asked())
-                    .containsExactly("{\"order\":\"acknowledge\",\"incident\":\"heat-not-arriving-heater-2-7\"}");
+                    .containsExactly("{\"order\":\"acknowledge\",\"incident\":\"floor-crossed-hallin-rigg-3\"}");
             browser().press("I have seen it");
             browser()
                     .until(
@@ -223,11 +223,11 @@ final class PageTest {
                     .replace(
                             "\"alerts\"",
                             "\"answer\":{\"epochS\":" + (Story.AT_S + 6)
-                                    + ",\"granted\":true,\"text\":\"heat-not-arriving is acknowledged.\"},\"alerts\""));
+                                    + ",\"granted\":true,\"text\":\"floor-crossed is acknowledged.\"},\"alerts\""));
             browser()
                     .until(
                             "the answer",
-                            () -> browser().text("#answer").contains("Done: heat-not-arriving is acknowledged."));
+                            () -> browser().text("#answer").contains("Done: floor-crossed is acknowledged."));
         }
     }
 
@@ -269,11 +269,16 @@ final class PageTest {
             Shots.settled(browser());
             browser().one("#floor").sendKeys(Keys.chord(Keys.CONTROL, "a"), "3");
             browser().press("Ask for it");
-            assertThat(browser().text("#slip-sure")).contains("Hold a floor of 3.0 °C?", "lower than now");
+            assertThat(browser().one("#slip-sure").isDisplayed())
+                    .as("below what may be asked for")
+                    .isFalse();
+            browser().one("#floor").sendKeys(Keys.chord(Keys.CONTROL, "a"), "5");
+            browser().press("Ask for it");
+            assertThat(browser().text("#slip-sure")).contains("Hold a floor of 5.0 °C?", "higher than now");
             browser().press("Do it");
             show(StandIn.TOKEN);
             browser().until("asked", () -> !service.asked().isEmpty());
-            assertThat(service.asked()).containsExactly("{\"order\":\"floor\",\"airC\":3}");
+            assertThat(service.asked()).containsExactly("{\"order\":\"floor\",\"airC\":5}");
         }
     }
 
