@@ -57,6 +57,12 @@ public final class RandomWinter {
         return scenario(FaultPlan.none(), 3, 5);
     }
 
+    /** Without faults, and around the floor outside: nights on which a dryer's heat may be enough. */
+    Scenario mild() {
+        double floorK = tunnel.floorC - tunnel.coldestC;
+        return scenario(FaultPlan.none(), floorK - 3, floorK + 2);
+    }
+
     private Scenario scenario(FaultPlan faults) {
         return scenario(faults, 4, 9);
     }

@@ -27,6 +27,8 @@ public enum Cause {
     BENCH_NEAR_DEW("the coldest bench is on average %.1f K above the dew point, nearer than %.1f K"),
     FILM_NEAR_DEW("the film is on average about %.1f K above the dew point, nearer than %.1f K"),
     WARM_BY_DRYER("the air is damp, and the dryer's heat does the heater's work for less: %.0f W instead of %.0f W"),
+    DRIES_WHILE_COLD(
+            "relative humidity, on average %.0f %%, is at or above %.0f %%, so it would be dried soon anyway; now its heat is wanted"),
     DRY_BY_TIMER("humidity is not known, so the dryer runs %.0f of every %.0f minutes"),
     AIRING("outside air is drier: %.1f g/kg against %.1f g/kg inside"),
     DOOR_OPEN("the door is open"),

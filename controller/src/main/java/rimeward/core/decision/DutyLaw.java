@@ -6,19 +6,27 @@ import rimeward.core.judgement.Damp;
 import rimeward.core.judgement.Inside;
 import rimeward.core.judgement.Judgement;
 import rimeward.core.judgement.Outside;
-import rimeward.core.tunnel.TunnelModel;
 import rimeward.site.Drying;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
 /**
  * Our law. Two duties, warm and dry, each needed or not, each with a holder: the heater keeps the floor, the dryer dries;
- * and where the air is damp and the dryer's heat does the heater's work for less, the dryer warms too, from a little
+ * and where the air is damp and {@link DryerHeat} does the heater's work for less, the dryer warms too, from a little
  * higher up, so that the heater stands ready beneath it.
  */
 public final class DutyLaw implements ControlLaw {
-    /** Only this far above the dryer's switch-off is the air moist enough for it to keep working, %. Own choice. */
-    private static final double MOIST_PERCENT = 3;
+    private final WarmChoice choice;
+
+    /** By what costs less. */
+    public DutyLaw() {
+        this(DryerHeat::pays);
+    }
+
+    /** By another choice, to compare with; it goes by the same name. */
+    public DutyLaw(WarmChoice choice) {
+        this.choice = choice;
+    }
 
     @Override
     public String name() {
@@ -48,7 +56,7 @@ public final class DutyLaw implements ControlLaw {
             return new Decision(
                     RelaySet.none(), Collections.nCopies(now.site().machines().size(), why), DutyState.START);
         }
-        return new Thought(now, was, inside).decision();
+        return new Thought(now, was, inside, choice).decision();
     }
 
     /** One tick's thinking: the duties first, then a wish and a reason for each machine. */
@@ -58,9 +66,11 @@ public final class DutyLaw implements ControlLaw {
         private final Judgement judgement;
         private final Inside.Seen inside;
         private final FloorBand band;
+        private final WarmChoice choice;
         private final DutyState next;
 
-        Thought(Situation now, DutyState was, Inside.Seen inside) {
+        Thought(Situation now, DutyState was, Inside.Seen inside, WarmChoice choice) {
+            this.choice = choice;
             this.now = now;
             this.inside = inside;
             site = now.site();
@@ -94,20 +104,22 @@ public final class DutyLaw implements ControlLaw {
         }
 
         private boolean dryerWarms(DutyState was, DryDuty dry) {
+            double keepsK = was.dryerWarms() ? DryerHeat.SWING_K : 0;
             return site.drying() instanceof Drying.Dryer dryer
                     && judgement.damp() instanceof Damp.Seen
                     && judgement.outside() instanceof Outside.Seen outside
-                    && dry.rhPercent() >= site.targets().dryOffPercent() + (was.dryerWarms() ? 0 : MOIST_PERCENT)
-                    && inside.coldestC() < DryerHeat.RESERVE_K + band.onC() + (was.dryerWarms() ? DryerHeat.SWING_K : 0)
-                    && heat(dryer, outside).pays();
+                    && dry.rhPercent() >= site.targets().dryOffPercent()
+                    && inside.coldestC() < band.onC() + DryerHeat.RESERVE_K + keepsK
+                    && mayWarm(DryerHeat.of(now, dryer, outside.airC(), driesAnyway(dry)));
         }
 
-        private DryerHeat heat(Drying.Dryer dryer, Outside.Seen outside) {
-            TunnelModel tunnel = now.tunnel();
-            double holdC = site.floorC()
-                    + site.targets().guardMarginK()
-                    + site.targets().differentialK() / 2;
-            return DryerHeat.of(site, dryer, tunnel, holdC, outside.airC());
+        private boolean mayWarm(DryerHeat heat) {
+            return heat.holds() && choice.dryer(heat);
+        }
+
+        /** In the upper half of the dry band the air will be dried soon, whoever warms: that electricity is spent either way. */
+        private boolean driesAnyway(DryDuty dry) {
+            return dry.rhPercent() >= site.targets().rhPercent();
         }
 
         Decision decision() {
@@ -170,10 +182,18 @@ public final class DutyLaw implements ControlLaw {
             if (onlyWarms
                     && site.drying() instanceof Drying.Dryer dryer
                     && judgement.outside() instanceof Outside.Seen outside) {
-                DryerHeat heat = heat(dryer, outside);
-                return new Reason(Cause.WARM_BY_DRYER, heat.electricW(), heat.heaterW());
+                return warmReason(DryerHeat.of(now, dryer, outside.airC(), driesAnyway(next.dry())));
             }
             return next.dry().reason(site.targets());
+        }
+
+        private Reason warmReason(DryerHeat heat) {
+            return heat.driesAnyway()
+                    ? new Reason(
+                            Cause.DRIES_WHILE_COLD,
+                            next.dry().rhPercent(),
+                            site.targets().rhPercent())
+                    : new Reason(Cause.WARM_BY_DRYER, heat.electricW(), heat.heaterW());
         }
     }
 }

@@ -16,7 +16,6 @@ final class DutyNight implements NightLaw {
     private static final double RESERVE_K = 0.8;
     private static final double SWING_K = 2.5;
     private static final double HEADROOM = 1.1;
-    private static final double MOIST_PERCENT = 3;
     private static final double SPREAD_HYSTERESIS_K = 0.5;
 
     private final Site site;
@@ -71,16 +70,19 @@ final class DutyNight implements NightLaw {
 
     private boolean dryerWarms(Sight now, double holdC) {
         return machinery.drying() instanceof Drying.Dryer
-                && now.rhPercent() >= site.targets().dryOffPercent() + (dryerWarms ? 0 : MOIST_PERCENT)
+                && now.rhPercent() >= site.targets().dryOffPercent()
                 && now.coldestC() < RESERVE_K + onC() + (dryerWarms ? SWING_K : 0)
-                && pays(holdC, now.outsideC());
+                && pays(holdC, now);
     }
 
-    /** Whether its warmth can hold the floor alone, for less electricity. */
-    private boolean pays(double holdC, double outsideC) {
-        double needsW = StrictMath.max(0, world.heatLossWPerK() * (holdC + RESERVE_K - outsideC));
-        double heaterW = StrictMath.max(0, world.heatLossWPerK() * (holdC - outsideC)) / world.heaterYield();
-        double givesW = world.dryerYield() * machinery.dryerW();
-        return needsW * HEADROOM <= givesW && needsW / world.dryerYield() < heaterW;
+    /** Whether its warmth can hold the floor alone, and does so for less or comes free with drying that must be done anyway. */
+    private boolean pays(double holdC, Sight now) {
+        double ratedW = machinery.dryerW();
+        double needsW = world.heatLossWPerK() * (holdC + RESERVE_K - now.outsideC());
+        double heaterW = StrictMath.max(0, world.heatLossWPerK() * (holdC - now.outsideC())) / world.heaterYield();
+        double liftedW = world.heatLossWPerK() * (onC() + RESERVE_K + SWING_K / 2 - now.outsideC());
+        boolean less = StrictMath.min(ratedW, liftedW / world.dryerYield()) < heaterW;
+        boolean driesAnyway = now.rhPercent() >= site.targets().rhPercent();
+        return needsW * HEADROOM <= world.dryerYield() * ratedW && heaterW > 0 && (driesAnyway || less);
     }
 }

@@ -1,6 +1,7 @@
 package rimeward.core.decision;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 import rimeward.core.judgement.Damp;
@@ -25,10 +26,10 @@ class DutyLawTest {
     private Site site = Sites.metered();
     private final DutyLaw law = new DutyLaw();
     private LawState state = law.start(site);
+    private Outlook outlook = Outlook.NONE;
 
     private Decision decide(Judgement judgement, double dtS) {
-        Situation now =
-                new Situation(site, dtS, judgement, Outlook.NONE, TunnelModel.assumed(site), NONE, Beliefs.allOff());
+        Situation now = new Situation(site, dtS, judgement, outlook, TunnelModel.assumed(site), NONE, Beliefs.allOff());
         Decision decision = law.decide(now, state);
         assertThat(law.decide(now, state)).as("pure").isEqualTo(decision);
         state = decision.next();
@@ -160,22 +161,50 @@ class DutyLawTest {
         assertThat(decision.reasons().get(Sites.DRYER).cause()).isEqualTo(Cause.FILM_NEAR_DEW);
     }
 
+    private static Judgement damp(double rhPercent, double outsideC) {
+        return Beliefs.of(Beliefs.seen(5.4, 0), Beliefs.damp(rhPercent, -3), Beliefs.outside(outsideC, 0.002));
+    }
+
     @Test
-    void onMildDampNightsTheDryerWarmsFromHigherUpAndTheHeaterStandsReady() {
-        Judgement mild = Beliefs.of(Beliefs.seen(5.4, 0), Beliefs.damp(76, -3), Beliefs.outside(1, 0.0045));
-        Decision decision = decide(mild, 5);
+    void onDampNightsItDriesWhileItIsColdAndTheHeaterStandsReady() {
+        Decision decision = decide(damp(76, 1), 5);
         assertThat(decision.wish()).isEqualTo(DRYER);
-        Reason why = decision.reasons().get(Sites.DRYER);
+        assertThat(decision.reasons().get(Sites.DRYER)).isEqualTo(new Reason(Cause.DRIES_WHILE_COLD, 76, 75));
+    }
+
+    @Test
+    void inLessDampAirItWarmsOnlyWhereThatTakesLessThroughTheNight() {
+        assertThat(decide(damp(72, 0), 5).wish())
+                .as("572 W by the heater: the dryer would lift the air higher")
+                .isEqualTo(NONE);
+        outlook = new Outlook.Night(1, -3, 1, 20_000);
+        Decision colderNight = decide(damp(72, 0), 5);
+        assertThat(colderNight.wish()).isEqualTo(DRYER);
+        Reason why = colderNight.reasons().get(Sites.DRYER);
         assertThat(why.cause()).isEqualTo(Cause.WARM_BY_DRYER);
-        assertThat(why.measured())
-                .as("electricity with the dryer, below the heater's")
-                .isLessThan(why.limit());
+        assertThat(why.measured()).isCloseTo(600, within(1e-9));
+        assertThat(why.limit()).isCloseTo(737, within(1e-9));
     }
 
     @Test
     void whenItIsTooColdForTheDryersHeatItIsNotAskedToWarm() {
-        Judgement cold = Beliefs.of(Beliefs.seen(5.4, 0), Beliefs.damp(76, -3), Beliefs.outside(-9, 0.001));
-        assertThat(decide(cold, 5).wish()).isEqualTo(NONE);
+        assertThat(decide(damp(76, -9), 5).wish()).isEqualTo(NONE);
+    }
+
+    @Test
+    void whereNoHeatIsWantedItWaitsUntilItMustDry() {
+        assertThat(decide(damp(76, 6), 5).wish()).isEqualTo(NONE);
+    }
+
+    @Test
+    void anotherChoiceDriesTheSame() {
+        DutyLaw heaterWarms = new DutyLaw(heat -> false);
+        LawState start = heaterWarms.start(site);
+        Situation cold =
+                new Situation(site, 5, damp(76, 0), outlook, TunnelModel.assumed(site), NONE, Beliefs.allOff());
+        assertThat(heaterWarms.decide(cold, start).wish()).isEqualTo(NONE);
+        Situation wet = new Situation(site, 5, damp(81, 0), outlook, TunnelModel.assumed(site), NONE, Beliefs.allOff());
+        assertThat(heaterWarms.decide(wet, start).wish()).isEqualTo(DRYER);
     }
 
     @Test

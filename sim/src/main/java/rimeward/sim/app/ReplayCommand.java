@@ -55,7 +55,8 @@ final class ReplayCommand implements Callable<Integer> {
             paramLabel = "LAW",
             description = {
                 "the law to judge, instead of the scenario's:",
-                "duty (ours), thermostat, dryer-alone, by-hand, always-on, a JAR, or JAR:class"
+                "duty (ours), thermostat, dryer-alone, by-hand, always-on, heater-warms or dryer-warms (ours, but for one choice),",
+                "a JAR, or JAR:class"
             })
     private @Nullable String law;
 

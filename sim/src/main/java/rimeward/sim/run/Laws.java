@@ -7,6 +7,7 @@ import rimeward.core.decision.DutyLaw;
 import rimeward.sim.law.AlwaysOn;
 import rimeward.sim.law.ByHand;
 import rimeward.sim.law.DryerAlone;
+import rimeward.sim.law.FixedDuty;
 import rimeward.sim.law.Thermostat;
 import rimeward.sim.scenario.BadInput;
 
@@ -17,7 +18,9 @@ public final class Laws {
             bare(new Thermostat(), "a plain air thermostat on the heater"),
             bare(new DryerAlone(), "the dryer on its own humidistat, no heater"),
             bare(new ByHand(), "each evening by the forecast: nothing, dryer or heater"),
-            bare(new AlwaysOn(), "the heater on its own dial"));
+            bare(new AlwaysOn(), "the heater on its own dial"),
+            guarded(FixedDuty.heaterWarms(), "ours, but the heater always holds the warm duty"),
+            guarded(FixedDuty.dryerWarms(), "ours, but the dryer holds the warm duty whenever it can"));
 
     private Laws() {}
 
