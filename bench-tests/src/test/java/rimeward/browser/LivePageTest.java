@@ -11,10 +11,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The page on the whole service in a simulated tunnel, a day in two minutes: what stands on the screen is what the service says. */
+@Tag("slow")
 final class LivePageTest {
     private static final Path SHOTS = Path.of("target", "screenshots");
 

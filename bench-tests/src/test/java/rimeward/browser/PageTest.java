@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -19,6 +20,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 
 /** The page in a real Chromium, on a stand-in service: what a person sees, may press, and is never shown. */
+@Tag("slow")
 final class PageTest {
     private static final Path SHOTS = Path.of("target", "screenshots");
     private static final int FIRST_VIEW_BYTES = 150_000; // of issue 6
