@@ -18,6 +18,7 @@ import rimeward.core.outlook.Alternatives;
 import rimeward.core.outlook.NightPlan;
 import rimeward.core.outlook.PastNight;
 import rimeward.core.tunnel.Lesson;
+import rimeward.page.Planned;
 import rimeward.record.SavedState;
 import rimeward.site.Page;
 import rimeward.site.Site;
@@ -87,7 +88,7 @@ final class Showing implements Audience, AutoCloseable {
     @Override
     public void planned(NightPlan plan, Alternatives others) {
         audience.planned(plan, others);
-        show(page -> page.planned(plan));
+        show(page -> page.planned(new Planned(plan, others)));
     }
 
     @Override
@@ -104,6 +105,7 @@ final class Showing implements Audience, AutoCloseable {
     @Override
     public void reckoned(PastNight night) {
         audience.reckoned(night);
+        show(page -> page.reckoned(night));
     }
 
     @Override

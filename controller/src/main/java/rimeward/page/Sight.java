@@ -4,6 +4,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rimeward.core.Outcome;
 import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.tunnel.Lesson;
 import rimeward.record.SavedState;
 import rimeward.site.Site;
@@ -16,7 +17,8 @@ import rimeward.site.Site;
  * @param ageS how long ago that was by the machine's own clock, s
  * @param alerts that stand, the worst first
  * @param saved the newest state that was kept; null before the first
- * @param plan the newest; null before the first
+ * @param planned the newest; null before the first
+ * @param past the night that ended last since the service started; null before the first
  * @param lesson the newest; null before the first
  * @param answer the newest; null before the first
  * @param startedEpochS when the service started, s since 1970 UTC
@@ -27,7 +29,8 @@ public record Sight(
         double ageS,
         List<StandingAlert> alerts,
         @Nullable SavedState saved,
-        @Nullable NightPlan plan,
+        @Nullable Planned planned,
+        @Nullable PastNight past,
         @Nullable Lesson lesson,
         @Nullable Answered answer,
         String version,
@@ -44,8 +47,15 @@ public record Sight(
 
     /** The plan while its night is not over; null where there is none. */
     @Nullable
-    NightPlan coming() {
+    Planned planOfNight() {
         boolean trusted = outcome.frame().tick().wall().trusted();
-        return plan != null && trusted && epochS() < plan.endEpochS() ? plan : null;
+        return planned != null && trusted && epochS() < planned.plan().endEpochS() ? planned : null;
+    }
+
+    /** The same without what plainer ways would take. */
+    @Nullable
+    NightPlan coming() {
+        Planned now = planOfNight();
+        return now == null ? null : now.plan();
     }
 }

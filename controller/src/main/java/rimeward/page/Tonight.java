@@ -2,6 +2,7 @@ package rimeward.page;
 
 import java.util.Map;
 import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanText;
 import rimeward.homie.PlanJson;
 import rimeward.json.JsonText;
@@ -16,17 +17,23 @@ public final class Tonight {
 
     /** In full. */
     public static String json(Sight sight) {
-        NightPlan plan = sight.coming();
-        if (plan == null) {
-            return JsonText.of(Map.of("waitingFor", WAITS));
-        }
+        Planned planned = sight.planOfNight();
         Site site = sight.site();
-        Members rest = new Members().put("text", PlanText.sentences(plan, site));
+        PastNight past = sight.past();
+        Members rest = new Members();
+        if (past != null) {
+            rest.put("lastNight", past.inWords(site));
+        }
+        if (planned == null) {
+            return JsonText.of(rest.put("waitingFor", WAITS).map());
+        }
+        NightPlan plan = planned.plan();
+        rest.put("text", PlanText.sentences(plan, site));
         if (site.forecasting() instanceof Forecasting.FromService service) {
             rest.put("attribution", "Weather by " + service.source() + ".");
         }
         String text = JsonText.of(rest.map());
-        return "{\"plan\":" + PlanJson.of(plan, site) + "," + text.substring(1);
+        return "{\"plan\":" + PlanJson.of(plan, planned.others(), site) + "," + text.substring(1);
     }
 
     static Map<String, Object> brief(Sight sight) {

@@ -8,9 +8,10 @@ import org.jspecify.annotations.Nullable;
 import rimeward.alert.Alert;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
-import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.tunnel.Lesson;
 import rimeward.page.NightSpan;
+import rimeward.page.Planned;
 import rimeward.page.Sight;
 import rimeward.page.StandingAlerts;
 import rimeward.record.SavedState;
@@ -27,7 +28,8 @@ final class Newest {
     private final LongSupplier nanoTime;
     private volatile @Nullable Stepped stepped;
     private volatile @Nullable SavedState saved;
-    private volatile @Nullable NightPlan plan;
+    private volatile @Nullable Planned planned;
+    private volatile @Nullable PastNight past;
     private volatile @Nullable Lesson lesson;
     private volatile Sight.@Nullable Answered answer;
     private volatile long startedEpochS;
@@ -67,8 +69,12 @@ final class Newest {
         saved = newer;
     }
 
-    void planned(NightPlan newer) {
-        plan = newer;
+    void planned(Planned newer) {
+        planned = newer;
+    }
+
+    void reckoned(PastNight newer) {
+        past = newer;
     }
 
     void learned(Lesson newer) {
@@ -97,7 +103,8 @@ final class Newest {
                 StrictMath.max(0, nanoTime.getAsLong() - decidedNs) / 1e9,
                 alerts.all(),
                 saved,
-                plan,
+                planned,
+                past,
                 lesson,
                 answer,
                 version,
@@ -111,7 +118,7 @@ final class Newest {
     Object mark(PageFeed.Topic topic) {
         return switch (topic) {
             case NOW -> stepped;
-            case PLAN -> plan;
+            case PLAN -> planned;
             case NIGHTS -> nights();
         };
     }

@@ -15,8 +15,9 @@ import rimeward.alert.AlertSlot;
 import rimeward.core.Stepped;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
-import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
 import rimeward.core.tunnel.Lesson;
+import rimeward.page.Planned;
 import rimeward.port.Past;
 import rimeward.record.SavedState;
 import rimeward.site.Page;
@@ -123,8 +124,13 @@ public final class PageServer implements AutoCloseable {
         newest.kept(state);
     }
 
+    /** A night is over. */
+    public void reckoned(PastNight night) {
+        newest.reckoned(night);
+    }
+
     /** The newest plan of the coming night; it is shown until its night is over. */
-    public void planned(NightPlan plan) {
+    public void planned(Planned plan) {
         newest.planned(plan);
     }
 

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.MessageDigest;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
@@ -27,11 +28,20 @@ import rimeward.core.Stepped;
 import rimeward.core.judgement.Inside;
 import rimeward.core.order.Answer;
 import rimeward.core.order.Order;
+import rimeward.core.outlook.Alternatives;
+import rimeward.core.outlook.Course;
+import rimeward.core.outlook.NightPlan;
+import rimeward.core.outlook.PastNight;
+import rimeward.core.outlook.PlanChoices;
+import rimeward.core.outlook.PlanStart;
+import rimeward.core.outlook.PlanText;
+import rimeward.core.tunnel.TunnelEstimate;
 import rimeward.fixture.Frames;
 import rimeward.fixture.Sites;
 import rimeward.json.Json;
 import rimeward.json.JsonReader;
 import rimeward.json.NoJson;
+import rimeward.page.Planned;
 import rimeward.record.FrameRow;
 import rimeward.site.Page;
 import rimeward.site.Place;
@@ -106,6 +116,27 @@ class PageServerTest {
         assertThat(text(now, "holding", "sentence")).startsWith("stage-1 is on: the coldest bench");
         assertThat(text(now, "tonight", "waitingFor")).contains("No plan");
         assertThat(list(now, "holding", "machines")).hasSize(SITE.machines().size());
+    }
+
+    @Test
+    void thePlanIsShownWithPlainerWaysBesideItAndTheNightBefore() throws IOException, NoJson {
+        long nowS = page.decide(frames.after(5)).outcome().frame().tick().wall().epochS();
+        Course course = new Course(
+                new Course.Basis.Guess(),
+                List.of(new Course.Step(nowS, 1, 1, 0), new Course.Step(nowS + 36_000, -4.5, 2, -5)));
+        TunnelEstimate tunnel = TunnelEstimate.assumed(SITE);
+        PlanStart start = PlanStart.of(nowS, 6);
+        PlanChoices choices = PlanChoices.usual(SITE);
+        NightPlan plan = NightPlan.of(SITE, tunnel, course, start, choices);
+        Alternatives others = Alternatives.planned(SITE, tunnel, course, start, choices);
+        PastNight before = new PastNight(LocalDate.of(2025, 11, 23), 5, 1.5, new Alternatives(true, 9, List.of()));
+        page.server.reckoned(before);
+        assertThat(text(json("/api/tonight"), "lastNight")).isEqualTo(before.inWords(SITE));
+        page.server.planned(new Planned(plan, others));
+        Json tonight = json("/api/tonight");
+        assertThat(text(tonight, "lastNight")).isEqualTo(before.inWords(SITE));
+        assertThat(list(tonight, "plan", "alternatives")).hasSize(others.all().size());
+        assertThat(list(tonight, "text")).hasSameSizeAs(PlanText.sentences(plan, SITE));
     }
 
     private static Offset<Double> within(double offset) {

@@ -61,7 +61,11 @@ function byTheHour(plan) {
 }
 
 function ways(plan) {
-  return plan.alternatives?.length ? [el("h2", null, "The same night kept otherwise"), el("ul", {class: "log-lines"}, plan.alternatives.map(a => el("li", null, sentence(a.says))))] : [];
+  return plan.alternatives?.length ? [el("h2", null, "Beside plainer ways"), el("ul", {class: "log-lines"}, plan.alternatives.map(a => el("li", null, "By this plan " + a.says)))] : [];
+}
+
+function lastNight(told) {
+  return told.lastNight ? [el("h2", null, "The last night"), el("p", null, sentence(told.lastNight))] : [];
 }
 
 /** @param {Element} host */
@@ -79,7 +83,7 @@ export function open(host) {
     }
     const {plan} = told;
     if (!plan) {
-      room.replaceChildren(waits(sentence(told.waitingFor || "There is no plan.")));
+      room.replaceChildren(waits(sentence(told.waitingFor || "There is no plan.")), ...lastNight(told));
       return;
     }
     const paper = el("div", {class: "strip-room"});
@@ -92,7 +96,7 @@ export function open(host) {
       el("ul", {class: "log-lines"}, rest.map(s => el("li", null, sentence(s)))),
       paper, figures(plan),
       el("h2", null, "By the hour"), byTheHour(plan),
-      ...ways(plan),
+      ...ways(plan), ...lastNight(told),
       el("p", {class: "fine-print"}, "It rests on: " + sentence(plan.restsOn) + ". “±” is one standard deviation: two nights out of three lie within it. The sun is left out."
         + (told.attribution ? " " + told.attribution : "")));
     if (plan.hours.length) {
