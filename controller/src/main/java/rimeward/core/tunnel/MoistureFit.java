@@ -72,6 +72,7 @@ public final class MoistureFit {
     private final double pressurePa;
     private final double keptKgPerS;
     private final double ratedKgPerS;
+    private final Differences differences = new Differences(this::surprise, STEP);
 
     private MoistureFit(Site site, TunnelEstimate estimate, List<DampQuarter> quarters) {
         this.estimate = estimate;
@@ -123,9 +124,10 @@ public final class MoistureFit {
         double here = surprise(at);
         double damping = 0.1;
         for (int stride = 0; stride < MOST_STRIDES && damping < STUCK; stride++) {
-            RealMatrix held = curvature(at)
+            RealMatrix held = differences
+                    .curvature(at)
                     .add(MatrixUtils.createRealIdentityMatrix(PARAMETERS).scalarMultiply(damping));
-            double[] back = new LUDecomposition(held).getSolver().getInverse().operate(slopes(at));
+            double[] back = new LUDecomposition(held).getSolver().getInverse().operate(differences.slopes(at));
             double[] next = at.clone();
             for (int i = 0; i < PARAMETERS; i++) {
                 next[i] -= back[i];
@@ -140,7 +142,8 @@ public final class MoistureFit {
     }
 
     private Moisture told(double[] at) {
-        RealMatrix covariance = new LUDecomposition(curvature(at)).getSolver().getInverse();
+        RealMatrix covariance =
+                new LUDecomposition(differences.curvature(at)).getSolver().getInverse();
         double exchange = covariance.getEntry(EXCHANGE, EXCHANGE);
         double wetting = covariance.getEntry(WETTING, WETTING);
         double ratio = StrictMath.sqrt(exchange + wetting - 2 * covariance.getEntry(EXCHANGE, WETTING));
@@ -228,40 +231,5 @@ public final class MoistureFit {
 
     private double saturatedKgPerKg(double atC) {
         return MoistAir.humidityRatioKgPerKg(Saturation.overWaterPa(atC), pressurePa);
-    }
-
-    private double[] slopes(double[] at) {
-        double[] slopes = new double[PARAMETERS];
-        for (int i = 0; i < PARAMETERS; i++) {
-            slopes[i] = (surprise(moved(at, i, STEP, i, 0)) - surprise(moved(at, i, -STEP, i, 0))) / (2 * STEP);
-        }
-        return slopes;
-    }
-
-    private RealMatrix curvature(double[] at) {
-        RealMatrix matrix = MatrixUtils.createRealMatrix(PARAMETERS, PARAMETERS);
-        double here = surprise(at);
-        for (int i = 0; i < PARAMETERS; i++) {
-            double up = surprise(moved(at, i, STEP, i, 0));
-            double down = surprise(moved(at, i, -STEP, i, 0));
-            matrix.setEntry(i, i, (up - 2 * here + down) / (STEP * STEP));
-            for (int j = 0; j < i; j++) {
-                double cross = (surprise(moved(at, i, STEP, j, STEP))
-                                - surprise(moved(at, i, STEP, j, -STEP))
-                                - surprise(moved(at, i, -STEP, j, STEP))
-                                + surprise(moved(at, i, -STEP, j, -STEP)))
-                        / (4 * STEP * STEP);
-                matrix.setEntry(i, j, cross);
-                matrix.setEntry(j, i, cross);
-            }
-        }
-        return matrix;
-    }
-
-    private static double[] moved(double[] at, int i, double byI, int j, double byJ) {
-        double[] there = at.clone();
-        there[i] += byI;
-        there[j] += byJ;
-        return there;
     }
 }

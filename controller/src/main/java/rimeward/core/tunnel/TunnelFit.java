@@ -47,6 +47,7 @@ public final class TunnelFit {
     private final int days;
     private final double[] middle;
     private final double[] spread;
+    private final Differences differences = new Differences(this::surprise, STEP);
 
     private TunnelFit(Site site, List<Stretch> stretches, int days) {
         this.stretches = stretches;
@@ -161,8 +162,8 @@ public final class TunnelFit {
     private Figure figure(double[] at, RealMatrix covariance, ToDoubleFunction<GreyBox.Numbers> what) {
         double[] slopes = new double[at.length];
         for (int i = 0; i < at.length; i++) {
-            double up = what.applyAsDouble(numbers(moved(at, i, STEP, i, 0)));
-            double down = what.applyAsDouble(numbers(moved(at, i, -STEP, i, 0)));
+            double up = what.applyAsDouble(numbers(Differences.moved(at, i, STEP)));
+            double down = what.applyAsDouble(numbers(Differences.moved(at, i, -STEP)));
             slopes[i] = (up - down) / (2 * STEP);
         }
         double[] carried = covariance.operate(slopes);
@@ -221,11 +222,12 @@ public final class TunnelFit {
 
     /** Of the scaled parameters: the sandwich, but nowhere surer than the model would be on its own. */
     private RealMatrix covariance(double[] at) {
-        RealMatrix inverse = new LUDecomposition(curvature(at)).getSolver().getInverse();
+        RealMatrix inverse =
+                new LUDecomposition(differences.curvature(at)).getSolver().getInverse();
         double[][] pulls = new double[at.length][];
         for (int i = 0; i < at.length; i++) {
-            double[] up = surprises(moved(at, i, STEP, i, 0));
-            double[] down = surprises(moved(at, i, -STEP, i, 0));
+            double[] up = surprises(Differences.moved(at, i, STEP));
+            double[] down = surprises(Differences.moved(at, i, -STEP));
             pulls[i] = new double[days];
             for (int day = 0; day < days; day++) {
                 pulls[i][day] = (up[day] - down[day]) / (2 * STEP);
@@ -255,33 +257,6 @@ public final class TunnelFit {
             sumOther += other[day];
         }
         return sum - sumOne * sumOther / days;
-    }
-
-    private RealMatrix curvature(double[] at) {
-        RealMatrix matrix = MatrixUtils.createRealMatrix(at.length, at.length);
-        double here = surprise(at);
-        for (int i = 0; i < at.length; i++) {
-            double up = surprise(moved(at, i, STEP, i, 0));
-            double down = surprise(moved(at, i, -STEP, i, 0));
-            matrix.setEntry(i, i, (up - 2 * here + down) / (STEP * STEP));
-            for (int j = 0; j < i; j++) {
-                double cross = (surprise(moved(at, i, STEP, j, STEP))
-                                - surprise(moved(at, i, STEP, j, -STEP))
-                                - surprise(moved(at, i, -STEP, j, STEP))
-                                + surprise(moved(at, i, -STEP, j, -STEP)))
-                        / (4 * STEP * STEP);
-                matrix.setEntry(i, j, cross);
-                matrix.setEntry(j, i, cross);
-            }
-        }
-        return matrix;
-    }
-
-    private static double[] moved(double[] at, int i, double byI, int j, double byJ) {
-        double[] there = at.clone();
-        there[i] += byI;
-        there[j] += byJ;
-        return there;
     }
 
     /** Ljung &amp; Box (Biometrika 65, 1978) over all stretches together: small where what was not foreseen has a pattern. */
