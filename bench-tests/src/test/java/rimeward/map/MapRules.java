@@ -45,6 +45,7 @@ record MapRules(String root, MapTable ours, MapTable doors) {
             "java.nio",
             "java.nio.charset",
             "java.time",
+            "java.time.zone",
             "java.util",
             "java.util.function",
             "java.util.random",
