@@ -48,7 +48,7 @@ final class MapTest {
             adapter.forecast  | port core.outlook core.reading json air site
             adapter.web       | core.* page port json record report alert site
             adapter.config    | site
-            assembly          | core.* homie planning port service alert record adapter.journal adapter.mqtt adapter.web site
+            assembly          | core.* homie page planning port service alert record adapter.journal adapter.mqtt adapter.web site
             app               | *
 
             sim.physics       | air
