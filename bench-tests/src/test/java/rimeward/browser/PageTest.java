@@ -72,6 +72,14 @@ final class PageTest {
         };
     }
 
+    /** Every look of one case; of the others a phone by day and a desk by night. */
+    private static List<String> widthsOf(String story, String paper) {
+        if (story.equals("frost-night")) {
+            return Shots.WIDTHS_PX;
+        }
+        return List.of(paper.equals("light") ? "390" : "1280");
+    }
+
     @ParameterizedTest
     @MethodSource("stories")
     void everySheetIsOpenToEverybodyInEveryState(String story) throws IOException {
@@ -79,7 +87,7 @@ final class PageTest {
         try (StandIn service = play(story)) {
             for (String sheet : sheetsOf(story)) {
                 for (String paper : Shots.PAPERS) {
-                    for (String widthPx : Shots.WIDTHS_PX) {
+                    for (String widthPx : widthsOf(story, paper)) {
                         String where = story + "-" + sheet.replace('/', '-') + "-" + widthPx + "-" + paper;
                         browser().as(Integer.parseInt(widthPx), 844, paper).open(service.address() + "/#" + sheet);
                         Shots.settled(browser());
@@ -281,6 +289,28 @@ final class PageTest {
             show(StandIn.TOKEN);
             browser().until("asked", () -> !service.asked().isEmpty());
             assertThat(service.asked()).containsExactly("{\"order\":\"floor\",\"airC\":5}");
+        }
+    }
+
+    @Test
+    void theHeatLossSheetIsWorkedOutFromTheForm() throws IOException {
+        try (StandIn service = play("frost-night")) {
+            browser().as(390, 844, "light").open(service.address() + "/#tunnel");
+            Shots.settled(browser());
+            assertThat(browser().text("#size")).contains("Give its width and length");
+            browser().one("#size-width_m").sendKeys("4");
+            browser().one("#size-length_m").sendKeys("6");
+            browser().one("#size-outside_C").sendKeys("-12");
+            browser().press("Work it out");
+            browser().until("the sheet", () -> browser().text("#size").contains("What insulation would change"));
+            assertThat(browser().text("#size"))
+                    .contains("In all 389 W for each kelvin", "electrician", "In all", "of the 312.4 kWh (£74.20)");
+            assertThat(service.sizes()).containsExactly("width_m=4&length_m=6&cover=single-film&outside_C=-12");
+            assertThat(browser().shutOut()).isEmpty();
+            Shots.shoot(browser(), SHOTS, "sheet-390-light.png");
+            browser().open(service.address() + "/#tunnel");
+            browser().until("it is kept", () -> browser().text("#size").contains("In all 389 W"));
+            browser().run("localStorage.removeItem('rimeward.size')");
         }
     }
 

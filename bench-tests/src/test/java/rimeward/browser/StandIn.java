@@ -41,6 +41,7 @@ final class StandIn implements AutoCloseable {
     private final Map<String, String> answers = new ConcurrentHashMap<>();
     private final List<OutputStream> ears = new CopyOnWriteArrayList<>();
     private final List<String> asked = new CopyOnWriteArrayList<>();
+    private final List<String> sizes = new CopyOnWriteArrayList<>();
 
     /** Begins with the case's own {@code now}, and what all cases share; before it ends, whoever looks on leaves. */
     StandIn(int port, String story, Runnable leaving) throws IOException {
@@ -66,6 +67,11 @@ final class StandIn implements AutoCloseable {
 
     List<String> asked() {
         return asked;
+    }
+
+    /** What the heat-loss sheet was asked with. */
+    List<String> sizes() {
+        return sizes;
     }
 
     /** From now on this is so; whoever listens is told. */
@@ -97,6 +103,9 @@ final class StandIn implements AutoCloseable {
 
     private void api(HttpExchange exchange) throws IOException {
         String path = exchange.getRequestURI().getPath();
+        if (path.equals("/api/size")) {
+            sizes.add(exchange.getRequestURI().getRawQuery());
+        }
         String answer = path.startsWith("/api/night/") && answers.containsKey("/api/night")
                 ? nightOf(LocalDate.parse(path.substring("/api/night/".length())))
                 : answers.get(path);

@@ -46,6 +46,7 @@ final class Story {
             answers.put("/api/tonight", text("tonight.json"));
             answers.put("/api/tunnel", text("tunnel.json"));
         }
+        answers.put("/api/size", text("size.json"));
         answers.put("/api/hands", text(name.equals("hostile-names") ? "hands-hostile.json" : "hands.json"));
         return answers;
     }

@@ -37,7 +37,7 @@ final class MapTest {
             alert             | core.* site
             record            | core.* alert air site
             homie             | core.* alert json record site
-            page              | core.* homie alert record json report strip air site
+            page              | core.* homie alert record json report strip sizing air site
             port              | core core.reading core.guard core.order alert core.outlook record site
             planning          | core.* port record air site
             service           | core.* port record alert site
@@ -46,7 +46,7 @@ final class MapTest {
             adapter.mqtt      | core.* homie port alert record site
             adapter.journal   | core.* port record alert site
             adapter.forecast  | port core.outlook core.reading json air site
-            adapter.web       | core.* page port json record report alert site
+            adapter.web       | core.* page port json record report alert sizing site
             adapter.config    | site
             assembly          | core.* homie page planning port service alert record adapter.journal adapter.mqtt adapter.web site
             app               | *

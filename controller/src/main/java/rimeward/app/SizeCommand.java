@@ -10,8 +10,12 @@ import picocli.CommandLine.ExitCode;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import rimeward.adapter.config.SiteSettings;
+import rimeward.page.SizeJson;
 import rimeward.sizing.Input;
 import rimeward.sizing.Inputs;
+import rimeward.sizing.Naming;
+import rimeward.sizing.Question;
 import rimeward.sizing.Refused;
 import rimeward.sizing.Sheet;
 
@@ -91,16 +95,17 @@ final class SizeCommand implements Callable<Integer> {
     }
 
     private Sheet sheet() throws Refused {
-        Inputs inputs = new Inputs();
+        Inputs inputs = new Inputs(Naming.OPTIONS);
         for (Input input : Input.values()) {
             inputs.given(input, spec.findOption(input.option()).getValue());
         }
-        SizeQuestion question = new SizeQuestion(inputs);
+        Question question = new Question(inputs);
         if (settings != null) {
-            question.settings(settings);
+            question.settings(SiteSettings.read(settings), "settings " + settings);
         }
-        if (weather != null) {
-            question.weather(weather);
+        Path file = weather;
+        if (file != null) {
+            SizeWeather.read(file, inputs).ifPresent(read -> question.weather(file.toString(), read));
         }
         return question.sheet(cover, ends, insulation, currency);
     }

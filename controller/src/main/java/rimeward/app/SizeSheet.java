@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import rimeward.site.Circuit;
 import rimeward.sizing.Areas;
 import rimeward.sizing.Basis;
+import rimeward.sizing.Cautions;
 import rimeward.sizing.HeaterPlan;
 import rimeward.sizing.House;
 import rimeward.sizing.Input;
@@ -195,7 +196,7 @@ final class SizeSheet {
 
     private void cautions() {
         heading("Cautions");
-        SizeWords.CAUTIONS.forEach(caution -> line("- %s", caution));
+        Cautions.HEATER.forEach(caution -> line("- %s", caution));
     }
 
     private void heading(String heading) {

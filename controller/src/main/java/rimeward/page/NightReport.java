@@ -91,15 +91,11 @@ public final class NightReport {
                 .put("h1", "The night of " + Stamp.date(span.startS(), span.offset()));
         to.open("dl");
         Paper.field("Place", site.name(), to);
-        Paper.field("Electricity", Say.with(kWh(night), 1, "kWh"), to);
+        Paper.field("Electricity", Say.with(night.kWh(), 1, "kWh"), to);
         Paper.field("Cost", Say.with(night.cost(), 2, site.tariff().currency()), to);
         Paper.field("Water", Say.with(night.litresEstimated(), 1, "L"), to);
         Paper.field("Watched for", Say.duration((long) night.seenS()), to);
         to.close().close().close();
-    }
-
-    private static double kWh(Night night) {
-        return night.machines().stream().mapToDouble(Night.Use::kWh).sum();
     }
 
     private void verdict(Night night, List<Alert> raised) {
@@ -133,7 +129,7 @@ public final class NightReport {
         String promised = plan.map(made -> " The plan had foreseen "
                         + Say.degrees(made.lowestBenchC().value())
                         + " at the lowest bench and "
-                        + Say.with(made.beforeKWh() + made.kWh().value(), 1, "kWh") + ".")
+                        + Say.with(made.nightKWh(), 1, "kWh") + ".")
                 .orElse("");
         return told
                 + promised

@@ -34,7 +34,7 @@ public final class NightsJson {
         if (night.outside() instanceof Lowest.Seen seen) {
             all.number("outsideLowestC", seen.airC(), 2);
         }
-        all.number("kwh", night.machines().stream().mapToDouble(Night.Use::kWh).sum(), 2)
+        all.number("kwh", night.kWh(), 2)
                 .number("cost", night.cost(), 2)
                 .number("litres", night.litresEstimated(), 2)
                 .number("seenS", night.seenS(), 0)
@@ -47,7 +47,7 @@ public final class NightsJson {
                     "plan",
                     new Members()
                             .number("lowestC", plan.lowestBenchC().value(), 2)
-                            .number("kwh", plan.beforeKWh() + plan.kWh().value(), 2)
+                            .number("kwh", plan.nightKWh(), 2)
                             .map());
         }
         return all;

@@ -30,13 +30,7 @@ public final class TunnelJson {
                             ? WAITS
                             : LessonText.sheet(lesson, sight.site()).strip());
         }
-        return JsonText.of(all.put("assumed", assumed(sight.site().tunnel()))
-                .put(
-                        "sheetWhy",
-                        "The settings do not say how the tunnel is built. With its width and length, `rimeward size --width-m … --length-m"
-                                + " … --settings FILE` works out what it loses, what heater and circuit it needs, and what insulation would"
-                                + " save.")
-                .map());
+        return JsonText.of(all.put("assumed", assumed(sight.site().tunnel())).map());
     }
 
     private static Map<String, Object> learned(Lesson.Learned learned, Site site) {

@@ -113,7 +113,7 @@ final class NightPlanner {
             promised = Optional.of(bare.evening());
             forecast.ifPresent(school::judgeLater);
             findings.promised(soFar(bare.evening())
-                    .map(so -> PlanPromise.of(plan, site, kWh(so), so.cost(), so.litresEstimated()))
+                    .map(so -> PlanPromise.of(plan, site, so.kWh(), so.cost(), so.litresEstimated()))
                     .orElse(bare));
         }
     }
@@ -128,9 +128,5 @@ final class NightPlanner {
         return past.nights(2).stream()
                 .filter(night -> night.evening().equals(evening))
                 .findFirst();
-    }
-
-    private static double kWh(Night night) {
-        return night.machines().stream().mapToDouble(Night.Use::kWh).sum();
     }
 }

@@ -29,6 +29,11 @@ public record Night(
         machines = List.copyOf(machines);
     }
 
+    /** What all machines took together, kWh. */
+    public double kWh() {
+        return machines.stream().mapToDouble(Use::kWh).sum();
+    }
+
     /** What one machine took. */
     public record Use(String machine, double kWh, int starts) {
         public String toText() {

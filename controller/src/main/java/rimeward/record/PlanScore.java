@@ -25,11 +25,11 @@ public record PlanScore(
         boolean guess) {
 
     public static PlanScore of(PlanPromise plan, Night was) {
-        double kWh = was.machines().stream().mapToDouble(Night.Use::kWh).sum();
+        double kWh = was.kWh();
         return new PlanScore(
                 error(was.outside(), plan.lowestOutsideC().value()),
                 error(was.bench(), plan.lowestBenchC().value()),
-                kWh - plan.beforeKWh() - plan.kWh().value(),
+                kWh - plan.nightKWh(),
                 was.cost() - plan.beforeCost() - plan.cost().value(),
                 was.litresEstimated() - plan.beforeLitres() - plan.litres().value(),
                 brier(plan, was.bench()),

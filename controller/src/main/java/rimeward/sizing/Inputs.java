@@ -12,6 +12,20 @@ import org.jspecify.annotations.Nullable;
 public final class Inputs {
     private final Map<Input, Sourced> each = new EnumMap<>(Input.class);
     private final List<String> faults = new ArrayList<>();
+    private final Naming naming;
+
+    public Inputs(Naming naming) {
+        this.naming = naming;
+    }
+
+    /** What this is called where it is asked for. */
+    public String name(String key) {
+        return naming.of(key);
+    }
+
+    private String name(Input input) {
+        return name(input.key());
+    }
 
     /** What the grower typed, if anything. */
     public void given(Input input, @Nullable String text) {
@@ -22,7 +36,7 @@ public final class Inputs {
         if (value.isPresent()) {
             say(input, value.getAsDouble(), Basis.GIVEN, "given");
         } else {
-            refuse(input.option() + " is \"" + text + "\", which is no number; write digits with a point, as 4.5: "
+            refuse(name(input) + " is \"" + text + "\", which is no number; write digits with a point, as 4.5: "
                     + input.remedy());
             each.putIfAbsent(input, new Sourced(input.least(), Basis.GIVEN, "given")); // one fault is enough
         }
@@ -34,8 +48,8 @@ public final class Inputs {
             return;
         }
         if (!(value >= input.least() && value <= input.most())) { // NaN is refused too
-            refuse(input.option() + " is " + plain(value) + " (" + from + "); it must lie between "
-                    + plain(input.least()) + " and " + plain(input.most()) + unit(input) + ": " + input.remedy());
+            refuse(name(input) + " is " + plain(value) + " (" + from + "); it must lie between " + plain(input.least())
+                    + " and " + plain(input.most()) + unit(input) + ": " + input.remedy());
         }
         each.putIfAbsent(input, new Sourced(value, basis, from));
     }

@@ -77,23 +77,25 @@ public record Request(Inputs inputs, Cover cover, Cover ends, Set<Measure> done,
     /** Refuses what cannot go together. */
     void requireSense() throws Refused {
         if (inputs.has(Input.EAVES) && inputs.of(Input.EAVES) >= inputs.of(Input.HEIGHT)) {
-            inputs.refuse("--eaves-m is " + plain(Input.EAVES) + " and --height-m " + plain(Input.HEIGHT)
-                    + "; the ridge must be higher than the eaves: measure both from the ground");
+            inputs.refuse(
+                    inputs.name("eaves_m") + " is " + plain(Input.EAVES) + " and " + inputs.name("height_m") + " is "
+                            + plain(Input.HEIGHT)
+                            + "; the ridge must be higher than the eaves: measure both from the ground");
         }
         if (inputs.of(Input.OUTSIDE) >= heldC()) {
-            inputs.refuse("--outside-C is " + plain(Input.OUTSIDE) + " ("
+            inputs.refuse(inputs.name("outside_C") + " is " + plain(Input.OUTSIDE) + " ("
                     + inputs.find(Input.OUTSIDE).orElseThrow().from() + "); it must lie below the "
                     + Inputs.plain(heldC())
                     + " °C that are held, or no heater is needed: give the coldest night you remember");
         }
         if (circuit().limitW() <= 0) {
             inputs.refuse(
-                    "--other-load-W is " + plain(Input.OTHER_LOAD)
+                    inputs.name("other_load_W") + " is " + plain(Input.OTHER_LOAD)
                             + "; that leaves nothing of what the circuit carries for hours on end: move that load, or take another circuit");
         }
         for (Measure measure : EnumSet.allOf(Measure.class)) {
             if (done.contains(measure) && measure.isPartOf(cover, ends)) {
-                inputs.refuse("--insulation names " + measure.word()
+                inputs.refuse(inputs.name("insulation") + " names " + measure.word()
                         + ", and the cover has it already: leave one of the two out");
             }
         }

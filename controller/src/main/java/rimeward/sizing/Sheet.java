@@ -49,6 +49,16 @@ public record Sheet(
         return of(request, new Winter.Unknown());
     }
 
+    /**
+     * The same with what heating took in the tunnel's own record: a measure saves its share of that.
+     *
+     * @throws Refused where inputs contradict each other
+     */
+    public static Sheet of(Request request, Winter.Recorded recorded) throws Refused {
+        request.requireSense();
+        return of(request, (Winter) recorded);
+    }
+
     private static Sheet of(Request request, Winter winter) throws Refused {
         House house = request.house();
         Loss loss = house.loss();
@@ -79,11 +89,19 @@ public record Sheet(
         double amount = measure.amount(house);
         double cost = amount * request.inputs().of(measure.price());
         HeaterPlan heater = HeaterPlan.of(request.wantedW(after), request.circuit());
-        double lessWPerK = house.loss().totalWPerK() - after.totalWPerK();
-        Gain gain = winter instanceof Winter.Known known
-                ? new Gain.Known(known.season().kWh(lessWPerK), known.season().cost(lessWPerK), cost)
-                : new Gain.Unknown();
-        return new Saving(measure, amount, cost, after, heater, gain);
+        return new Saving(measure, amount, cost, after, heater, gain(winter, house.loss(), after, cost));
+    }
+
+    private static Gain gain(Winter winter, Loss before, Loss after, double cost) {
+        double lessWPerK = before.totalWPerK() - after.totalWPerK();
+        if (winter instanceof Winter.Known known) {
+            return new Gain.Known(known.season().kWh(lessWPerK), known.season().cost(lessWPerK), cost);
+        }
+        if (winter instanceof Winter.Recorded recorded) {
+            double share = lessWPerK / before.totalWPerK();
+            return new Gain.Known(share * recorded.kWh(), share * recorded.money(), cost);
+        }
+        return new Gain.Unknown();
     }
 
     /** Down to which outside temperature this much heat holds what is to be held, °C; without any margin. */

@@ -11,4 +11,12 @@ public sealed interface Winter {
      * @param file its name, for people
      */
     record Known(String file, Weather weather, Season season) implements Winter {}
+
+    /**
+     * The nights of the tunnel's own record.
+     *
+     * @param kWh that its heaters took in them
+     * @param money what that cost
+     */
+    record Recorded(int nights, double kWh, double money) implements Winter {}
 }

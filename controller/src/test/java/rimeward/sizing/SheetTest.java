@@ -13,7 +13,7 @@ import rimeward.site.Tariff;
 class SheetTest {
 
     private static Inputs inputs() {
-        Inputs inputs = new Inputs();
+        Inputs inputs = new Inputs(Naming.OPTIONS);
         inputs.given(Input.WIDTH, "4");
         inputs.given(Input.LENGTH, "6");
         inputs.given(Input.HEIGHT, "2");
@@ -132,7 +132,7 @@ class SheetTest {
         assertThatThrownBy(() -> Sheet.of(request(inputs, Set.of())))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining(
-                        "--eaves-m is 2.5 and --height-m 2; the ridge must be higher than the eaves: measure")
+                        "--eaves-m is 2.5 and --height-m is 2; the ridge must be higher than the eaves: measure")
                 .hasMessageContaining("--outside-C is 5 (given); it must lie below the 5 °C that are held")
                 .hasMessageContaining("--other-load-W is 2392; that leaves nothing");
     }

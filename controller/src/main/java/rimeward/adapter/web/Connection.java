@@ -106,7 +106,8 @@ final class Connection {
         keeps = whole.keeps();
         headOnly = whole.method().equals("HEAD");
         become(Doing.BEING_ANSWERED, nowMs);
-        return new Request(whole.method(), whole.path(), whole.headers(), whole.body(), here, from, keeps);
+        return new Request(
+                whole.method(), whole.path(), whole.question(), whole.headers(), whole.body(), here, from, keeps);
     }
 
     /** Begins to answer. */

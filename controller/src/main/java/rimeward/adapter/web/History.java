@@ -24,6 +24,7 @@ import rimeward.page.NightReport;
 import rimeward.page.NightSpan;
 import rimeward.page.NightsJson;
 import rimeward.page.Sight;
+import rimeward.page.SizeAnswer;
 import rimeward.page.StandingAlerts;
 import rimeward.port.Past;
 import rimeward.record.FrameRow;
@@ -31,6 +32,7 @@ import rimeward.record.Night;
 import rimeward.record.Switched;
 import rimeward.report.Paper;
 import rimeward.site.Site;
+import rimeward.sizing.Refused;
 
 /** What is asked of the record. For the answering thread. */
 final class History {
@@ -73,7 +75,8 @@ final class History {
     }
 
     /** @param sight empty before the first decision */
-    Optional<Response> answer(String path, Optional<Sight> sight) {
+    Optional<Response> answer(Request request, Optional<Sight> sight) {
+        String path = request.path();
         if (path.equals("/api/nights")) {
             return Optional.of(json(NightsJson.of(site, past.nights(NIGHTS), past.plans(NIGHTS))));
         }
@@ -84,6 +87,7 @@ final class History {
         return switch (path) {
             case "/api/day" -> sight.map(this::day);
             case "/api/hands" -> sight.map(this::hands);
+            case "/api/size" -> Optional.of(sheet(request.question()));
             default -> Optional.empty();
         };
     }
@@ -107,6 +111,14 @@ final class History {
             taker.accept(row);
         });
         recent.after(lastMs[0]).forEach(taker);
+    }
+
+    private Response sheet(String question) {
+        try {
+            return json(SizeAnswer.json(site, Fields.of(question), past.nights(NIGHTS)));
+        } catch (Refused e) {
+            return Response.refusal(422, e.getMessage() + "");
+        }
     }
 
     private Response hands(Sight sight) {

@@ -57,7 +57,7 @@ final class PageAnswers implements WebServer.Answers {
         try {
             return files.answer(request)
                     .or(() -> now(request.path()))
-                    .or(() -> history.answer(request.path(), newest.sight()))
+                    .or(() -> history.answer(request, newest.sight()))
                     .orElseGet(() -> Response.refusal(404, "There is no such page."));
         } catch (Past.Unreadable e) {
             return Response.refusal(503, e.getMessage() + "").with("Retry-After", "10");

@@ -10,9 +10,17 @@ sealed interface Parsed {
     /**
      * A whole one.
      *
+     * @param question what stands after the path's question mark; empty without
      * @param length bytes of it; what follows belongs to the next
      */
-    record Whole(String method, String path, Map<String, String> headers, String body, boolean keeps, int length)
+    record Whole(
+            String method,
+            String path,
+            String question,
+            Map<String, String> headers,
+            String body,
+            boolean keeps,
+            int length)
             implements Parsed {}
 
     /** None that is answered with more than a refusal. */

@@ -156,7 +156,9 @@ final class RequestText {
         String body = new String(bytes, bodyAt, bodyLength, UTF_8);
         String connection = headers.getOrDefault("connection", "").toLowerCase(Locale.ROOT);
         boolean keeps = newer && !connection.contains("close");
-        String path = target.contains("?") ? target.substring(0, target.indexOf('?')) : target;
-        return new Parsed.Whole(method, path, headers, body, keeps, bodyAt + bodyLength);
+        int askedAt = target.indexOf('?');
+        String path = askedAt < 0 ? target : target.substring(0, askedAt);
+        String question = askedAt < 0 ? "" : target.substring(askedAt + 1);
+        return new Parsed.Whole(method, path, question, headers, body, keeps, bodyAt + bodyLength);
     }
 }

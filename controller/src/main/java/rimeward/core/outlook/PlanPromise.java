@@ -55,6 +55,11 @@ public record PlanPromise(
                 beforeLitres);
     }
 
+    /** What the whole night was to take, from its noon on, kWh. */
+    public double nightKWh() {
+        return beforeKWh + kWh.value();
+    }
+
     /** One line; temperatures in °C, with four decimals. */
     public String toText() {
         return String.format(

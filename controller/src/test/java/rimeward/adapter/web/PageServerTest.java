@@ -330,6 +330,22 @@ class PageServerTest {
     }
 
     @Test
+    void aSheetIsWorkedOutOfWhatIsAskedOrRefusedInASentence() throws Exception {
+        page.decide(frames.after(5));
+        assertThat(number(json("/api/size?width_m=4&length_m=6&cover=twin-wall"), "areas", "floor_m2"))
+                .isEqualTo(24);
+        assertThat(page.get("/api/size?width_m=4&length_m=%3Cscript%3E"))
+                .startsWith("HTTP/1.1 422")
+                .contains("length (m) is \\\"<script>\\\", which is no number");
+    }
+
+    @Test
+    void aSheetAskedForInNonsenseIsRefused() throws Exception {
+        assertThat(page.get("/api/size?width_m=%zz")).startsWith("HTTP/1.1 4").contains("web address");
+        assertThat(page.get("/api/size")).startsWith("HTTP/1.1 422").contains("width (m) is missing");
+    }
+
+    @Test
     void whereTheRecordCannotBeReadTheRestIsShown() throws Exception {
         page.decide(frames.after(5));
         page.journal.close();

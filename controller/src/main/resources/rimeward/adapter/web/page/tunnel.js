@@ -1,9 +1,10 @@
-/** The tunnel itself: what the nights taught of it, what insulation would change, and the heat-loss sheet. */
+/** The tunnel itself: what the nights taught of it; the heat-loss sheet stands below. */
 
-import {el, ledger, table, waits} from "./make.js";
-import {filled, sureness} from "./ruler.js";
+import {el, ledger, waits} from "./make.js";
+import {sureness} from "./ruler.js";
+import {sheet} from "./size.js";
 import {get} from "./wire.js";
-import {money, number, sentence, temperature, watts} from "./words.js";
+import {number, sentence} from "./words.js";
 
 export const title = "Tunnel";
 
@@ -17,13 +18,6 @@ const LEARNED = {
   volumeM3: ["Air inside", "m³", 1],
   skyLossW: ["Heat lost to a clear sky", "W", 1],
   sunShare: ["Share of the sun that comes in", "", 1]
-};
-
-const LOSSES = {
-  roof_and_sides_W_per_K: "roof and sides",
-  ends_W_per_K: "both ends",
-  draughts_W_per_K: "draughts",
-  ground_edge_W_per_K: "ground edge"
 };
 
 const number3 = value => number(value, Math.abs(value) < 10 ? 2 : 0);
@@ -58,56 +52,12 @@ function learnedPart(told) {
   ];
 }
 
-function losses(sheet) {
-  const total = sheet.loss.total_W_per_K;
-  return table("Where the heat goes", [
-    {head: "part", cell: ([key]) => LOSSES[key] || plain(key)},
-    {head: "W/K", cell: ([, v]) => number(v, 0)},
-    {head: "share", cell: ([, v]) => number(100 * v / total, 0) + " %"},
-    {head: "drawn", words: true, cell: ([, v]) => filled(v, total, "loss")}
-  ], Object.entries(sheet.loss).filter(([key]) => key !== "total_W_per_K"), "numbers loss");
-}
-
-function measures(sheet) {
-  const pays = m => m.payback_winters ?? m.payback_spells;
-  const any = sheet.measures.some(m => m.saved_kWh !== undefined);
-  return table("What insulation would change", [
-    {head: "what is done", words: true, cell: m => m.what},
-    {head: "loss after, W/K", cell: m => number(m.loss_after_W_per_K, 0)},
-    {head: "less by", cell: m => number(100 * (1 - m.loss_after_W_per_K / sheet.loss.total_W_per_K), 0) + " %"},
-    {head: "heater then", cell: m => watts(m.heater_after_W)},
-    {head: "costs", cell: m => money(m.cost_money, sheet.currency)},
-    ...(any ? [{head: "saves kWh", cell: m => number(m.saved_kWh, 0)}, {head: "saves", cell: m => money(m.saved_money, sheet.currency)}, {head: "paid back after", cell: m => number(pays(m), 1)}] : [])
-  ], [...sheet.measures].sort((a, b) => a.loss_after_W_per_K - b.loss_after_W_per_K), "numbers");
-}
-
-const stages = s => (s ? s.each_W.map(w => number(w, 0)).join(" + ") + " W, holds down to " + temperature(s.holds_down_to_outside_C) + " outside" : "none");
-
-function sheetPart(told) {
-  const {sheet} = told;
-  if (!sheet) {
-    return [el("h2", null, "What insulation would change"), waits(sentence(told.sheetWhy || "The sheet waits for the tunnel's measures in the settings."))];
-  }
-  return [
-    el("h2", null, "What insulation would change"), measures(sheet),
-    el("h2", null, "Where the heat goes"), losses(sheet),
-    el("p", null, "In all " + number(sheet.loss.total_W_per_K, 0) + " W for each kelvin, by the areas and what such covers usually lose."),
-    el("h2", null, "Heater and circuit"),
-    ledger([
-      ["held at", temperature(sheet.heater.held_C)], ["heat needed", watts(sheet.heater.needed_W)], ["with margin", watts(sheet.heater.with_margin_W)],
-      ["stages to buy", stages(sheet.heater.stages_to_buy)], ["the circuit carries for hours", watts(sheet.circuit.continuous_limit_W)],
-      ["fits", sheet.circuit.fits ? "yes" : "no"], ["most that fits", stages(sheet.circuit.most_that_fits)]
-    ], "ledger words"),
-    el("ul", {class: "cautions"}, sheet.cautions.map(c => el("li", null, c)))
-  ];
-}
-
 /** @param {Element} host */
 export function open(host) {
-  const room = el("div");
-  host.append(el("h1", {tabindex: "-1"}, "Tunnel"), room);
+  const room = el("div"), size = sheet();
+  host.append(el("h1", {tabindex: "-1"}, "Tunnel"), room, size.node);
   let told = null;
-  const show = () => told && room.replaceChildren(...(told.failed ? [waits(told.failed)] : [el("h2", null, "What the nights taught"), ...learnedPart(told), ...sheetPart(told)]).flat(Infinity).filter(Boolean));
+  const show = () => told && room.replaceChildren(...(told.failed ? [waits(told.failed)] : [el("h2", null, "What the nights taught"), ...learnedPart(told)]).flat(Infinity).filter(Boolean));
   (async () => {
     try {
       told = await get("/api/tunnel");
@@ -116,5 +66,5 @@ export function open(host) {
     }
     show();
   })();
-  return {update: () => {}, redraw: show, close: () => { told = null; }};
+  return {update: () => {}, redraw: () => { show(); size.redraw(); }, close: () => { told = null; }};
 }

@@ -1,4 +1,4 @@
-package rimeward.app;
+package rimeward.page;
 
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -9,6 +9,7 @@ import rimeward.json.JsonText;
 import rimeward.site.Circuit;
 import rimeward.site.Tunnel;
 import rimeward.sizing.Areas;
+import rimeward.sizing.Cautions;
 import rimeward.sizing.Gain;
 import rimeward.sizing.HeaterPlan;
 import rimeward.sizing.Loss;
@@ -21,7 +22,7 @@ import rimeward.sizing.Stages;
 import rimeward.sizing.Winter;
 
 /** The heat-loss sheet for programs, in one line. A member that is not known is left out, never 0. */
-final class SizeJson {
+public final class SizeJson {
     private final Sheet sheet;
     private final boolean winter;
 
@@ -30,8 +31,12 @@ final class SizeJson {
         winter = sheet.winter() instanceof Winter.Known known && known.season().isWinter();
     }
 
-    static String of(Sheet sheet) {
-        return JsonText.of(new SizeJson(sheet).whole()) + "\n";
+    public static String of(Sheet sheet) {
+        return JsonText.of(map(sheet)) + "\n";
+    }
+
+    static Map<String, Object> map(Sheet sheet) {
+        return new SizeJson(sheet).whole();
     }
 
     private Map<String, Object> whole() {
@@ -49,9 +54,12 @@ final class SizeJson {
         if (sheet.winter() instanceof Winter.Known known) {
             all.put("season", season(known));
         }
+        if (sheet.winter() instanceof Winter.Recorded recorded) {
+            all.put("recorded", recorded(recorded));
+        }
         all.put("measures", sheet.savings().stream().map(this::saving).toList());
         all.put("tunnel_settings", tunnel(sheet.tunnel()));
-        all.put("cautions", SizeWords.CAUTIONS);
+        all.put("cautions", Cautions.HEATER);
         return all;
     }
 
@@ -136,6 +144,14 @@ final class SizeJson {
         told.put("degree_hours_below_held_K_h", season.belowHeldKh());
         told.put("heat_kWh", season.kWh(sheet.loss().totalWPerK()));
         told.put("cost_money", season.cost(sheet.loss().totalWPerK()));
+        return told;
+    }
+
+    private static Map<String, Object> recorded(Winter.Recorded recorded) {
+        Map<String, Object> told = new LinkedHashMap<>();
+        told.put("nights", recorded.nights());
+        told.put("heat_kWh", recorded.kWh());
+        told.put("cost_money", recorded.money());
         return told;
     }
 
