@@ -1,0 +1,42 @@
+package rimeward.sim.run;
+
+import java.util.List;
+
+/**
+ * The least on which perfect foresight could have kept what the judged law kept: the floor (or where that law was below it, no colder than
+ * it), and air no damper.
+ *
+ * @param kWh least electricity; dryer and fan may run for any share of a quarter of an hour
+ * @param cost least money, which may take more electricity at cheaper times
+ * @param playedKWh what the first took when played into the simulator, dryer and fan for whole quarters, the dryer with its own warming up,
+ *     running on and controls
+ * @param playedCost the same of the second
+ * @param playedShortK deepest that either was then below what it had to keep, K
+ * @param dampPercentH how damp the law was: quarter-hour means of the coldest bench's humidity above the target, %h
+ * @param playedDampPercentH how damp the damper of the two played was, %h
+ * @param belowH time with the law below the floor, in whole quarters, h
+ * @param fullPowerH of that, with all heat that there was given in the first
+ * @param steps from the least to the law, what each thing that the law must reckon with costs; the first is {@link #kWh}
+ */
+public record Least(
+        double kWh,
+        double cost,
+        double playedKWh,
+        double playedCost,
+        double playedShortK,
+        double dampPercentH,
+        double playedDampPercentH,
+        double belowH,
+        double fullPowerH,
+        List<Step> steps) {
+    public Least {
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * The least electricity again, held to something more.
+     *
+     * @param says to what
+     */
+    public record Step(String says, double kWh) {}
+}
