@@ -108,7 +108,7 @@ final class ReplayCommand implements Callable<Integer> {
             names = "--bound",
             description = {
                 "also the least electricity and money with perfect foresight, for the same floor and dryness,",
-                "and each law's ratio to it; takes half a minute for a few days"
+                "and each law's ratio to it; takes about a minute for two days"
             })
     private boolean bound;
 

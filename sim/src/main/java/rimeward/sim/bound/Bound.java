@@ -2,6 +2,7 @@ package rimeward.sim.bound;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rimeward.sim.run.Least;
 import rimeward.sim.run.Replay;
 import rimeward.sim.run.RunResult;
@@ -16,8 +17,8 @@ public final class Bound {
     /** A trace with rows farther apart does not say well enough what the law kept, s. Own choice. */
     private static final int MOST_TRACE_S = 300;
 
-    /** A heater that gives this share of what it has gives all of it. */
-    private static final double ALL = 0.98;
+    /** What the programme may miss by being straight, K; not counted as broken. */
+    private static final double HELD_K = 0.05;
 
     private final Scenario scenario;
     private final Course course;
@@ -39,13 +40,12 @@ public final class Bound {
         return new Bound(scenario, law).least(law);
     }
 
-    /** Only the least electricity, kWh: a tenth of the work. */
-    public static double leastKWh(Scenario scenario, RunResult law) throws BadInput {
+    /** Only {@link Least#steps}: neither money nor playback, a third of the work. */
+    public static List<Least.Step> steps(Scenario scenario, RunResult law) throws BadInput {
         require(scenario);
         Bound bound = new Bound(scenario, law);
-        return bound.search(bound.box, Search.Goal.ELECTRICITY)
-                .from(bound.kept.schedule(), bound.kept)
-                .kWh();
+        return bound.steps(
+                law, bound.search(bound.box, Search.Goal.ELECTRICITY).from(bound.kept.schedule(), bound.kept));
     }
 
     private static void require(Scenario scenario) throws BadInput {
@@ -78,7 +78,7 @@ public final class Bound {
                 kept.dampPercentH(),
                 Math.max(played.dampPercentH(), playedCheap.dampPercentH()),
                 kept.belowH(),
-                fullPowerH(thrifty),
+                kept.belowH() > 0 ? Optional.of(held(thrifty)) : Optional.empty(),
                 steps(law, thrifty));
     }
 
@@ -89,13 +89,14 @@ public final class Bound {
         return Playback.of(scenario, course, adapted, kept, Replay.plan(scenario, true));
     }
 
-    private double fullPowerH(Path path) {
-        int quarters = 0;
-        for (int k = 0; k < course.quarters; k++) {
-            boolean below = kept.needC(k) < kept.floorC();
-            quarters += below && path.schedule().heaterW()[k] >= ALL * course.mostHeatW(k) ? 1 : 0;
+    private Least.Held held(Path from) {
+        Kept strict = kept.strict();
+        Path path = search(box, Search.Goal.ELECTRICITY).from(from.schedule(), strict);
+        int below = 0;
+        for (Quarter quarter : path.quarters()) {
+            below += quarter.lowestC() < kept.floorC() - HELD_K ? 1 : 0;
         }
-        return quarters * Course.QUARTER_H;
+        return new Least.Held(path.kWh(), below * Course.QUARTER_H, Math.max(0, Shortness.ofK(path, strict)));
     }
 
     /** The same for floors as far up as the law had to stay above its own, for one reason after the other. */

@@ -1,5 +1,7 @@
 package rimeward.sim.bound;
 
+import java.util.Arrays;
+
 /**
  * What a law kept, and the bound must keep too: the floor, or where the law itself was below it, no colder than that; and air no damper.
  * Dampness is the mean humidity of each quarter of an hour at the coldest bench above the target, added up in percent-hours: hours alone
@@ -77,6 +79,13 @@ final class Kept {
     /** Held to another floor; what the law itself broke is still allowed. */
     Kept withFloor(double otherC) {
         return new Kept(otherC, targetPercent, lowestC, endC, rhPercent, schedule);
+    }
+
+    /** The floor itself, whatever the law broke. */
+    Kept strict() {
+        double[] warm = new double[lowestC.length];
+        Arrays.fill(warm, Double.POSITIVE_INFINITY);
+        return new Kept(floorC, targetPercent, warm, warm, rhPercent, schedule);
     }
 
     /** Time in which the law was below the floor, in whole quarters, h. */

@@ -1,5 +1,6 @@
 package rimeward.sim.bound;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.ojalgo.optimisation.Expression;
@@ -156,9 +157,14 @@ final class Programme {
             double[] each = row.perInput()[i];
             for (int j = 0; j < each.length; j++) {
                 if (each[j] != 0) {
-                    line.set(inputs[i][row.first() + j], each[j] * unit);
+                    line.set(inputs[i][row.first() + j], exact(each[j] * unit));
                 }
             }
         }
+    }
+
+    /** The library counts in decimals, and takes long to make them out of binary digits that mean nothing. */
+    private static BigDecimal exact(double answer) {
+        return BigDecimal.valueOf(Math.round(answer * 1e9), 9);
     }
 }

@@ -66,4 +66,9 @@ final class Quarter {
     static Quarter zero(int numbers) {
         return new Quarter(new double[numbers], 0, 0, 0, 0, 0);
     }
+
+    /** The coldest that was looked at, °C. */
+    double lowestC() {
+        return Math.min(earlyC, Math.min(middleC, endC));
+    }
 }

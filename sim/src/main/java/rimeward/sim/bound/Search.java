@@ -10,7 +10,7 @@ final class Search {
     private static final int MOST_ROUNDS = 10;
 
     /** They agree when the bench is nowhere deeper below what is to be kept, K, and the electricity no longer moves by more, share. */
-    private static final double SHORT_K = 0.02;
+    private static final double SHORT_K = 0.05;
 
     private static final double STILL_SHARE = 0.001;
 

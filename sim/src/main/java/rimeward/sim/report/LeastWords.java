@@ -28,11 +28,16 @@ public final class LeastWords {
                 + " below what was to be kept, and " + Say.number(least.playedDampPercentH(), 0)
                 + " percent-hours above the humidity target against " + Say.number(least.dampPercentH(), 0)
                 + ". What is truly the least lies between the two.");
-        if (least.belowH() > 0) {
-            words.add("Under " + law + " a bench was below the floor in " + Say.number(least.belowH(), 2)
-                    + " h (in quarters of an hour); there the least is held to be no colder than that. In "
-                    + Say.number(least.fullPowerH(), 2) + " h of them all heat that there was is given.");
-        }
+        least.held()
+                .ifPresent(held -> words.add("Under " + law + " a bench was below the floor in "
+                        + Say.number(least.belowH(), 2)
+                        + " h (whole quarters of an hour); there the least need only be as warm as"
+                        + " that. To hold the floor itself, even foreseeing it all, "
+                        + (held.belowH() > 0
+                                ? "these machines cannot: " + Say.number(held.belowH(), 2) + " h below it, at worst by "
+                                        + Say.with(held.deepestK(), 1, "K") + ", for "
+                                : "would have taken ")
+                        + Say.with(held.kWh(), 1, "kWh") + "."));
         words.add("Where " + law + "'s electricity goes: " + steps(least) + ".");
         words.add("Laws that let the plants freeze, or the air be damper, can come below it.");
         return words;

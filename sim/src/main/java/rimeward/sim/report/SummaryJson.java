@@ -163,8 +163,12 @@ public final class SummaryJson {
                 .member("playedShortK", least.playedShortK(), 3)
                 .member("dampPercentH", least.dampPercentH(), 2)
                 .member("playedDampPercentH", least.playedDampPercentH(), 2)
-                .member("lawBelowFloorH", least.belowH(), 2)
-                .member("fullPowerH", least.fullPowerH(), 2);
+                .member("lawBelowFloorH", least.belowH(), 2);
+        least.held()
+                .ifPresent(held -> json.name("floorHeld")
+                        .object(() -> json.member("kWh", held.kWh(), 3)
+                                .member("belowFloorH", held.belowH(), 2)
+                                .member("deepestK", held.deepestK(), 2)));
         json.name("steps")
                 .array(() -> least.steps()
                         .forEach(step -> json.element()

@@ -1,6 +1,7 @@
 package rimeward.sim.run;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The least on which perfect foresight could have kept what the judged law kept: the floor (or where that law was below it, no colder than
@@ -15,7 +16,7 @@ import java.util.List;
  * @param dampPercentH how damp the law was: quarter-hour means of the coldest bench's humidity above the target, %h
  * @param playedDampPercentH how damp the damper of the two played was, %h
  * @param belowH time with the law below the floor, in whole quarters, h
- * @param fullPowerH of that, with all heat that there was given in the first
+ * @param held what the floor itself would have taken, where the law broke it
  * @param steps from the least to the law, what each thing that the law must reckon with costs; the first is {@link #kWh}
  */
 public record Least(
@@ -27,7 +28,7 @@ public record Least(
         double dampPercentH,
         double playedDampPercentH,
         double belowH,
-        double fullPowerH,
+        Optional<Held> held,
         List<Step> steps) {
     public Least {
         steps = List.copyOf(steps);
@@ -39,4 +40,13 @@ public record Least(
      * @param says to what
      */
     public record Step(String says, double kWh) {}
+
+    /**
+     * The floor held as far as machines that foresaw everything could: as few degree-hours below it as possible first, then as little
+     * electricity.
+     *
+     * @param belowH time in which the coldest bench was below it all the same, in whole quarters, h
+     * @param deepestK how deep at worst, K
+     */
+    public record Held(double kWh, double belowH, double deepestK) {}
 }

@@ -77,6 +77,7 @@ class BoundTest {
     @Test
     void eachThingThatALawMustReckonWithCosts() {
         List<Least.Step> steps = least.steps();
+        assertThat(least.held()).isEmpty();
         assertThat(steps.get(0).kWh()).isEqualTo(least.kWh());
         for (int i = 1; i < steps.size(); i++) {
             assertThat(steps.get(i).kWh()).isGreaterThan(steps.get(i - 1).kWh());
@@ -99,6 +100,10 @@ class BoundTest {
         assertThat(law.summary().belowFloorS()).isPositive();
         assertThat(found.belowH()).isBetween(law.summary().belowFloorS() / 3600.0, 2.0);
         assertThat(found.kWh()).isLessThan(law.summary().totalKWh());
+        assertThat(found.held()).hasValueSatisfying(held -> {
+            assertThat(held.kWh()).isGreaterThan(found.kWh()); // it is warmed up before the cut
+            assertThat(held.deepestK()).isLessThan(4 - law.summary().lowestBenchC());
+        });
     }
 
     @Test
