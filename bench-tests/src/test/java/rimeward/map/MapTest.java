@@ -60,8 +60,9 @@ final class MapTest {
             sim.law           | core.decision core.judgement core.outlook site
             sim.check         | core.decision core.judgement site
             sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check sim.scenario service port record alert core.* air site
+            sim.bound         | sim.physics sim.weather sim.fault sim.world sim.scenario sim.run air site
             sim.report        | sim.run sim.check core.guard core.judgement alert site report strip
-            sim.app           | sim.run sim.report sim.scenario sim.check assembly core.* alert record adapter.journal adapter.config site
+            sim.app           | sim.run sim.bound sim.report sim.scenario sim.check assembly core.* alert record adapter.journal adapter.config site
             """;
 
     /** Libraries and parts of the JDK that only the named packages may import; no other library at all. */
@@ -73,6 +74,7 @@ final class MapTest {
             javax.sql               | adapter.journal
             org.sqlite              | adapter.journal
             org.hipparchus          | core.tunnel
+            org.ojalgo              | sim.bound
             java.net.http           | adapter.forecast
             org.tomlj               | adapter.config
             picocli                 | app sim.app

@@ -52,6 +52,11 @@ public final class RandomWinter {
         return scenario(FaultPlan.none());
     }
 
+    /** The same with a trace by the minute. */
+    Scenario soundByTheMinute() {
+        return scenario(FaultPlan.none(), 4, 9, 60);
+    }
+
     /** Without faults, and with frost on most nights. */
     Scenario frosty() {
         return scenario(FaultPlan.none(), 3, 5);
@@ -69,6 +74,10 @@ public final class RandomWinter {
 
     /** Milder than the coldest that the heater was bought for, in the mean, by something between these, K. */
     private Scenario scenario(FaultPlan faults, double leastK, double mostK) {
+        return scenario(faults, leastK, mostK, 600);
+    }
+
+    private Scenario scenario(FaultPlan faults, double leastK, double mostK, int traceEveryS) {
         SeededStream luck = SeededStream.named(seed, "weather");
         double meanC = tunnel.coldestC + luck.between(leastK, mostK);
         Recipe recipe = new Recipe(
@@ -101,7 +110,7 @@ public final class RandomWinter {
                 NOON_EPOCH_S,
                 days * DAY_S,
                 5,
-                600,
+                traceEveryS,
                 seed,
                 ZoneOffset.UTC,
                 faults,

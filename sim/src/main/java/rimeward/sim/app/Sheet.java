@@ -5,6 +5,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import rimeward.sim.check.Breach;
+import rimeward.sim.report.LeastWords;
 import rimeward.sim.report.TextTable;
 import rimeward.sim.report.Verdict;
 import rimeward.sim.run.Comparison;
@@ -37,6 +38,8 @@ final class Sheet {
         Verdict verdict = Verdict.of(comparison, own);
         out.append(own.law().name()).append(": ").append(verdict.word()).append(". ");
         out.append(verdict.text()).append('\n');
+        LeastWords.of(comparison)
+                .forEach(words -> out.append(words.replace('\u00A0', ' ')).append('\n'));
         for (RunResult result : comparison.results()) {
             checks(result);
         }

@@ -61,7 +61,8 @@ final class CompressorDrying implements DryingProcess {
         }
     }
 
-    private void run(State now) {
+    @Override
+    public void run(State now) {
         double rhPercent = now.rhPercent();
         double cleanKgPerS = parameters.ratedKgPerDay() / S_PER_DAY * WinklerCurves.waterShare(now.airC, rhPercent);
         double kgPerKWh = parameters.ratedKgPerKWh()

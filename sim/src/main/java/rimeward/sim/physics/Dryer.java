@@ -16,6 +16,7 @@ public final class Dryer {
     private boolean supplied = true;
     private boolean tripped;
     private boolean iced;
+    private boolean ideal;
     private boolean humidistatOpen;
     private boolean floatUp;
     private boolean wasMoist;
@@ -53,6 +54,11 @@ public final class Dryer {
     /** Closes or opens the contact that asks it to run. Its supply stays, so its fan can run on. */
     public void contact(boolean closed) {
         contact = closed;
+    }
+
+    /** Makes it run whenever its contact is closed, without its own controls, ice, rest or run-on: to ask how little would do. */
+    void idealise() {
+        ideal = true;
     }
 
     /** Whether mains reach it. */
@@ -147,7 +153,7 @@ public final class Dryer {
     void collect(double kgPerS, double residue, double iceShare) {
         takesKgPerS = iced ? 0 : kgPerS;
         residueKgPerKg = residue;
-        freezeShare = iceShare;
+        freezeShare = ideal ? 0 : iceShare;
     }
 
     void melt(double kgPerS) {
@@ -155,6 +161,9 @@ public final class Dryer {
     }
 
     void settle(double elapsedS) {
+        if (ideal) {
+            return;
+        }
         if (wasMoist && !moist.isHigh()) {
             restUntilS = elapsedS + body.humidistat().restS();
         }
@@ -164,15 +173,27 @@ public final class Dryer {
     }
 
     void lay(State now) {
-        process.lay(now);
+        if (!ideal) {
+            process.lay(now);
+        } else if (contact) {
+            process.run(now);
+        } else {
+            still(0);
+        }
     }
 
     double untilTimerS(double elapsedS) {
+        if (ideal) {
+            return Double.POSITIVE_INFINITY;
+        }
         double untilRestedS = isResting ? restUntilS - elapsedS : Double.POSITIVE_INFINITY;
         return Math.min(untilRestedS, process.untilTimerS(elapsedS));
     }
 
     void offer(Crossings crossings, State now, State next) {
+        if (ideal) {
+            return;
+        }
         crossings.offer(moist, now.humidistatPercent, next.humidistatPercent);
         crossings.offer(warm, now.airC, next.airC);
         crossings.offer(full, now.tankKg, next.tankKg);

@@ -9,6 +9,9 @@ sealed interface DryingProcess permits NoDrying, SorptionDrying, CompressorDryin
     /** Sets power, conductance and collection for a step from this state. */
     void lay(State now);
 
+    /** The same for a step in which it runs, whatever its phase. */
+    void run(State now);
+
     /** Until its next change of phase by the clock alone, s; infinite if none is due. */
     double untilTimerS(double elapsedS);
 

@@ -10,6 +10,8 @@ public final class Heater {
     private int contacts;
     private boolean supplied = true;
     private boolean fanStalled;
+    private boolean modulated;
+    private double modulatedW;
     private double powerW;
 
     Heater(HeaterParameters parameters, State now) {
@@ -28,6 +30,15 @@ public final class Heater {
     /** Closes or opens the relay contact of a stage. */
     public void contact(int stage, boolean closed) {
         contacts = closed ? contacts | 1 << stage : contacts & ~(1 << stage);
+    }
+
+    /**
+     * Makes it an ideal heater from now on, which gives any power as long as mains reach it, without contacts, thermostat or cut-out: to
+     * ask how little would do, never to control anything.
+     */
+    public void modulate(double powerW) {
+        modulated = true;
+        modulatedW = powerW;
     }
 
     /** Whether mains reach it: fuse, plug, residual-current device and the grid together. */
@@ -66,7 +77,9 @@ public final class Heater {
 
     void settle() {
         powerW = 0;
-        if (supplied && !dialOpen.isHigh() && !cutOutOpen.isHigh()) {
+        if (modulated) {
+            powerW = supplied ? modulatedW : 0;
+        } else if (supplied && !dialOpen.isHigh() && !cutOutOpen.isHigh()) {
             for (int stage = 0; stage < stageW.length; stage++) {
                 powerW += (contacts >> stage & 1) != 0 ? stageW[stage] : 0;
             }
@@ -82,6 +95,9 @@ public final class Heater {
     }
 
     void offer(Crossings crossings, State now, State next) {
+        if (modulated) {
+            return;
+        }
         crossings.offer(dialOpen, now.bimetalC, next.bimetalC);
         crossings.offer(cutOutOpen, now.elementC, next.elementC);
     }

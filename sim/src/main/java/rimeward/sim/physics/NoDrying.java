@@ -17,6 +17,11 @@ final class NoDrying implements DryingProcess {
     }
 
     @Override
+    public void run(State now) {
+        lay(now);
+    }
+
+    @Override
     public double untilTimerS(double elapsedS) {
         return Double.POSITIVE_INFINITY;
     }

@@ -40,7 +40,8 @@ final class SorptionDrying implements DryingProcess {
         }
     }
 
-    private void run(State now) {
+    @Override
+    public void run(State now) {
         dryer.blow(parameters.body().fanW() + parameters.regeneratorW());
         double warmShare = clip((now.dryerC - now.airC) / parameters.warmRiseK());
         double airShare = Math.max(0, 1 + parameters.perK() * (now.airC - RATED_C));

@@ -56,6 +56,12 @@ final class Stepper {
         return elapsedS;
     }
 
+    /** Goes on from where the state was put, without a step before it. */
+    void resume() {
+        before.copyFrom(now);
+        lastS = 1;
+    }
+
     void advance(double stepS) {
         if (elapsedS == 0) {
             primeFilm();

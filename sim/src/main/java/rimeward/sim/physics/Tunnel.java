@@ -52,6 +52,16 @@ public final class Tunnel {
                 MoistAir.vapourPa(now.humidityKgPerKg, outside.pressurePa); // once: sensors and checks all ask for it
     }
 
+    /** For {@link IdealTunnel}. */
+    State state() {
+        return now;
+    }
+
+    /** Goes on from where {@link #state()} was put. */
+    void resume() {
+        stepper.resume();
+    }
+
     /** Empties the dryer's tank. */
     public void emptyTank() {
         pourings.emptyTank();

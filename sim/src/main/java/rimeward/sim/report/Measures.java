@@ -6,6 +6,7 @@ import java.util.function.ToDoubleFunction;
 import rimeward.report.Say;
 import rimeward.sim.report.Measure.Better;
 import rimeward.sim.run.Comparison;
+import rimeward.sim.run.Least;
 import rimeward.sim.run.MachineUse;
 import rimeward.sim.run.RunResult;
 import rimeward.sim.run.Summary;
@@ -23,6 +24,7 @@ final class Measures {
         measures.plants();
         measures.damp(comparison);
         measures.cost(comparison);
+        comparison.least().ifPresent(measures::least);
         measures.machines(comparison);
         return List.copyOf(measures.all);
     }
@@ -74,6 +76,23 @@ final class Measures {
         String currency = comparison.results().get(0).summary().currency();
         add("cost", currency, "what that costs by the site's tariff", Better.LOWER_IF_SAFE, 2, Summary::cost);
         add("water", "L", "water the dryer took out of the air", Better.NEITHER, 1, Summary::collectedL);
+    }
+
+    private void least(Least least) {
+        add(
+                "times the least",
+                "kWh",
+                "its electricity over " + Say.with(least.kWh(), 1, "kWh") + ", the least with perfect foresight",
+                Better.LOWER_IF_SAFE,
+                2,
+                s -> s.totalKWh() / least.kWh());
+        add(
+                "times the least",
+                "cost",
+                "its cost over " + Say.number(least.cost(), 2) + ", the least with perfect foresight",
+                Better.LOWER_IF_SAFE,
+                2,
+                s -> s.cost() / least.cost());
     }
 
     private void machines(Comparison comparison) {

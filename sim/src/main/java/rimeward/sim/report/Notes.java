@@ -35,6 +35,9 @@ final class Notes {
     static void draw(Comparison comparison, String version, Markup to) {
         gates(comparison, to);
         rules(comparison, to);
+        if (comparison.least().isPresent()) {
+            list("The least possible", LeastWords.of(comparison), to);
+        }
         list("How to read it", READING, to);
         simulated(comparison, version, to);
         list("Cautions", CAUTIONS, to);

@@ -6,6 +6,7 @@ import rimeward.sim.run.AlertEvent;
 import rimeward.sim.run.Comparison;
 import rimeward.sim.run.FaultNote;
 import rimeward.sim.run.GateVerdict;
+import rimeward.sim.run.Least;
 import rimeward.sim.run.MachineUse;
 import rimeward.sim.run.RunResult;
 import rimeward.sim.run.ScenarioHeader;
@@ -41,6 +42,7 @@ public final class SummaryJson {
                     .array(() ->
                             comparison.gates().forEach(gate -> json.element().object(() -> gate(gate))));
             json.member("gatesPassed", comparison.gatesPassed());
+            comparison.least().ifPresent(least -> json.name("least").object(() -> least(least)));
         });
         return json.toString();
     }
@@ -151,6 +153,33 @@ public final class SummaryJson {
                 .member("measured", gate.measured(), 3)
                 .member("limit", gate.limit(), 3)
                 .member("passed", gate.passed());
+    }
+
+    private void least(Least least) {
+        json.member("kWh", least.kWh(), 3)
+                .member("cost", least.cost(), 3)
+                .member("playedKWh", least.playedKWh(), 3)
+                .member("playedCost", least.playedCost(), 3)
+                .member("playedShortK", least.playedShortK(), 3)
+                .member("dampPercentH", least.dampPercentH(), 2)
+                .member("playedDampPercentH", least.playedDampPercentH(), 2)
+                .member("lawBelowFloorH", least.belowH(), 2);
+        least.held()
+                .ifPresent(held -> json.name("floorHeld")
+                        .object(() -> json.member("kWh", held.kWh(), 3)
+                                .member("belowFloorH", held.belowH(), 2)
+                                .member("deepestK", held.deepestK(), 2)));
+        json.name("steps")
+                .array(() -> least.steps()
+                        .forEach(step -> json.element()
+                                .object(() -> json.member("says", step.says()).member("kWh", step.kWh(), 3))));
+        json.name("ratios")
+                .array(() -> comparison
+                        .results()
+                        .forEach(result -> json.element()
+                                .object(() -> json.member("law", result.law().name())
+                                        .member("kWh", result.summary().totalKWh() / least.kWh(), 3)
+                                        .member("cost", result.summary().cost() / least.cost(), 3))));
     }
 
     private static String utc(long epochS) {

@@ -103,7 +103,8 @@ public final class Replay {
         return choice.label().guarded() ? new ControlCycle(site, choice.law()) : new BareStep(site, choice.law());
     }
 
-    static WorldPlan plan(Scenario scenario, boolean guarded) {
+    /** The world of a scenario. */
+    public static WorldPlan plan(Scenario scenario, boolean guarded) {
         return new WorldPlan(
                 scenario.tunnel(),
                 guarded ? scenario.machines() : scenario.machinesByHand(),

@@ -65,6 +65,11 @@ public final class Truth {
         return tunnel.massC();
     }
 
+    /** Temperature of the heater's element, °C. */
+    public double elementC() {
+        return tunnel.elementC();
+    }
+
     public double filmC() {
         return tunnel.filmC();
     }

@@ -54,6 +54,11 @@ public final class World {
         }
     }
 
+    /** Makes the heater an ideal one that gives any power while mains reach it, and lets it give this, W; see {@code sim.bound}. */
+    public void heat(double powerW) {
+        tunnel.heater().modulate(powerW);
+    }
+
     /** Moves to a time, not backwards. */
     public void advanceTo(double untilS) {
         while (elapsedS < untilS) {
