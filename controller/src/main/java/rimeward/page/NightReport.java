@@ -115,7 +115,8 @@ public final class NightReport {
         if (!seen) {
             return "No bench was seen that night.";
         }
-        String lowest = Say.degrees(facts.lowestC()) + " (" + facts.lowestBench(site) + ")";
+        String lowest = Say.degrees(facts.lowestC()) + " (" + facts.lowestBench(site)
+                + ", less what its sensor may be off)"; // as control counts it; the list of nights has it as read
         return held
                 ? "The floor of " + Say.degrees(floorC()) + " held: lowest " + lowest + "."
                 : "The floor of " + Say.degrees(floorC()) + " broke: " + Say.duration((long) facts.underFloorS())
