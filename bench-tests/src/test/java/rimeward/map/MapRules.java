@@ -54,9 +54,6 @@ record MapRules(String root, MapTable ours, MapTable doors) {
             "org.hipparchus.analysis", // these only compute, too
             "org.hipparchus.exception",
             "org.hipparchus.linear",
-            "org.hipparchus.optim",
-            "org.hipparchus.optim.nonlinear.scalar",
-            "org.hipparchus.optim.nonlinear.scalar.noderiv",
             "org.hipparchus.special",
             "org.jspecify.annotations");
 

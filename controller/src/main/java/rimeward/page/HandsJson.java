@@ -16,6 +16,7 @@ import rimeward.core.outlook.Tank;
 import rimeward.core.reading.Reading;
 import rimeward.core.reading.SensorReading;
 import rimeward.json.JsonText;
+import rimeward.record.Draw;
 import rimeward.record.SavedState;
 import rimeward.site.Drying;
 import rimeward.site.Machine;
@@ -47,7 +48,7 @@ public final class HandsJson {
         all.put(
                 "circuit",
                 new Members()
-                        .number("nowW", nowW(), 0)
+                        .number("nowW", Draw.totalW(site, outcome.guarded().closed(), outcome.frame()), 0)
                         .number("mostW", site.circuit().limitW(), 0)
                         .map());
         StandDowns down = outcome.guarded().next().standDowns();
@@ -137,17 +138,6 @@ public final class HandsJson {
         double sinceStartS = next.clocks().get(at).sinceStartS();
         double spacingS = 3600.0 / machine.maxStartsPerH();
         return StrictMath.max(0, StrictMath.max(machine.minRestS() - restedS, spacingS - sinceStartS));
-    }
-
-    private double nowW() {
-        double sumW = 0;
-        for (int i = 0; i < site.machines().size(); i++) {
-            Reading metered = outcome.frame().senses().powersW().get(i);
-            double ratedW =
-                    outcome.guarded().closed().has(i) ? site.machines().get(i).ratedW() : 0;
-            sumW += metered instanceof Reading.Value value ? value.value() : ratedW;
-        }
-        return sumW;
     }
 
     // ---- the tank

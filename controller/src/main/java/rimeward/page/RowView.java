@@ -3,7 +3,7 @@ package rimeward.page;
 import java.util.OptionalDouble;
 import rimeward.air.MoistAir;
 import rimeward.air.RelativeHumidity;
-import rimeward.core.reading.Reading;
+import rimeward.record.Draw;
 import rimeward.record.FrameRow;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
@@ -44,12 +44,8 @@ record RowView(Site site, FrameRow row) {
 
     /** Of the first outside sensor that is believed, °C. */
     OptionalDouble outsideC() {
-        for (int i = 0; hasSensors() && i < site.sensors().size(); i++) {
-            if (!isInside(i) && row.believedAirC(i).isPresent()) {
-                return row.believedAirC(i);
-            }
-        }
-        return OptionalDouble.empty();
+        int sensor = hasSensors() ? row.firstBelievedOutside(site) : -1;
+        return sensor < 0 ? OptionalDouble.empty() : row.believedAirC(sensor);
     }
 
     /** Where it is wettest inside, %. */
@@ -89,16 +85,8 @@ record RowView(Site site, FrameRow row) {
     double powerW(RelaySet machines) {
         double sumW = 0;
         for (int i = 0; i < site.machines().size(); i++) {
-            sumW += machines.has(i) ? powerW(i) : 0;
+            sumW += machines.has(i) ? Draw.powerW(site, row.closed(), row.frame(), i) : 0;
         }
         return sumW;
-    }
-
-    private double powerW(int machine) {
-        var metered = row.frame().senses().powersW();
-        if (machine < metered.size() && metered.get(machine) instanceof Reading.Value value) {
-            return value.value();
-        }
-        return row.closed().has(machine) ? site.machines().get(machine).ratedW() : 0;
     }
 }

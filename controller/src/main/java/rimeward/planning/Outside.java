@@ -2,7 +2,7 @@ package rimeward.planning;
 
 import java.util.OptionalDouble;
 import rimeward.air.MoistAir;
-import rimeward.air.Saturation;
+import rimeward.air.RelativeHumidity;
 import rimeward.core.outlook.OutsideAir;
 import rimeward.record.FrameRow;
 import rimeward.site.Site;
@@ -13,22 +13,19 @@ final class Outside {
 
     /** By the first outside sensor that was believed. */
     static OutsideAir of(FrameRow row, Site site) {
-        for (int i = 0; i < site.sensors().size(); i++) {
-            OptionalDouble airC = row.believedAirC(i);
-            if (!site.sensors().get(i).place().isInside() && airC.isPresent()) {
-                return new OutsideAir.Seen(
-                        row.frame().tick().wall().epochS(),
-                        airC.getAsDouble(),
-                        dewPointC(airC.getAsDouble(), row.believedRhPercent(i)));
-            }
+        int sensor = row.firstBelievedOutside(site);
+        if (sensor < 0) {
+            return OutsideAir.UNSEEN;
         }
-        return OutsideAir.UNSEEN;
+        double airC = row.believedAirC(sensor).orElseThrow();
+        return new OutsideAir.Seen(
+                row.frame().tick().wall().epochS(), airC, dewPointC(airC, row.believedRhPercent(sensor)));
     }
 
     private static OptionalDouble dewPointC(double airC, OptionalDouble rhPercent) {
         return rhPercent.isPresent() && rhPercent.getAsDouble() > 0
-                ? OptionalDouble.of(
-                        MoistAir.dewPointC(Math.min(1, rhPercent.getAsDouble() / 100) * Saturation.overWaterPa(airC)))
+                ? OptionalDouble.of(MoistAir.dewPointC(
+                        RelativeHumidity.vapourFromOverWaterPa(airC, Math.min(100, rhPercent.getAsDouble()))))
                 : OptionalDouble.empty();
     }
 }

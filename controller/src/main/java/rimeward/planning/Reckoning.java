@@ -12,9 +12,9 @@ import rimeward.core.outlook.NightSpan;
 import rimeward.core.outlook.OutsideAir;
 import rimeward.core.outlook.PastNight;
 import rimeward.core.outlook.PlanStart;
-import rimeward.core.reading.Reading;
 import rimeward.core.tunnel.TunnelEstimate;
 import rimeward.port.Past;
+import rimeward.record.Draw;
 import rimeward.record.FrameRow;
 import rimeward.site.RelaySet;
 import rimeward.site.Site;
@@ -76,16 +76,9 @@ final class Reckoning {
         return row.frame().tick().wall().epochS();
     }
 
-    /** Between two kept frames no relay changes; a meter shows at the end of it what was drawn. */
     private void spend(FrameRow before, FrameRow row) {
         long lastedS = Math.max(0, epochS(row) - epochS(before));
-        RelaySet closed = before.closed();
-        double tookKWh = 0;
-        for (int i = 0; i < site.machines().size(); i++) {
-            double ratedW = closed.has(i) ? site.machines().get(i).ratedW() : 0;
-            Reading shown = row.frame().senses().powersW().get(i);
-            tookKWh += (shown instanceof Reading.Value value ? value.value() : ratedW) * lastedS / J_PER_KWH;
-        }
+        double tookKWh = Draw.totalW(site, before.closed(), row.frame()) * lastedS / J_PER_KWH;
         kWh += tookKWh;
         ZonedDateTime local = Instant.ofEpochSecond(epochS(row)).atZone(site.zone());
         cost += tookKWh * site.tariff().pricePerKWh(local.getHour() * 60 + local.getMinute());

@@ -12,6 +12,7 @@ import rimeward.core.reading.Frame;
 import rimeward.core.reading.Reading;
 import rimeward.core.watch.Delivery;
 import rimeward.site.RelaySet;
+import rimeward.site.Site;
 
 /**
  * One kept frame with what was made of it: enough to hand the same frame and outlook to other logic, and to compare.
@@ -63,6 +64,16 @@ public record FrameRow(
     public OptionalDouble believedRhPercent(int sensor) {
         return believed(
                 rhVerdicts.get(sensor), frame.senses().sensors().get(sensor).rhPercent());
+    }
+
+    /** The first outside sensor whose temperature was believed; negative without one. */
+    public int firstBelievedOutside(Site site) {
+        for (int i = 0; i < site.sensors().size(); i++) {
+            if (!site.sensors().get(i).place().isInside() && believedAirC(i).isPresent()) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private static OptionalDouble believed(Verdict verdict, Reading reading) {

@@ -138,9 +138,7 @@ public final class NightTally {
     private void energy(Outcome outcome, double dtS) {
         double spentKWh = 0;
         for (int i = 0; i < kWh.length; i++) {
-            Reading power = outcome.frame().senses().powersW().get(i);
-            double ratedW = closed.has(i) ? site.machines().get(i).ratedW() : 0;
-            double tookKWh = (power instanceof Reading.Value value ? value.value() : ratedW) * dtS / J_PER_KWH;
+            double tookKWh = Draw.powerW(site, closed, outcome.frame(), i) * dtS / J_PER_KWH;
             kWh[i] += tookKWh;
             spentKWh += tookKWh;
         }

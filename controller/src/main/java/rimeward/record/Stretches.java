@@ -8,10 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import rimeward.core.judgement.Verdict;
-import rimeward.core.reading.Reading;
 import rimeward.core.reading.Signal;
 import rimeward.core.tunnel.Stretch;
-import rimeward.site.RelaySet;
 import rimeward.site.Site;
 
 /**
@@ -182,7 +180,7 @@ public final class Stretches {
             outsideKS += (outsideC(before).orElseThrow() + outsideC(row).orElseThrow()) / 2 * lastedS;
             double sinceS = (double) (fromS - endsS + QUARTER_S) + feltAfterS;
             for (int i = 0; i < site.machines().size(); i++) {
-                double powerW = powerW(before.closed(), row, i);
+                double powerW = Draw.powerW(site, before.closed(), row.frame(), i);
                 switch (site.machines().get(i).role()) {
                     case HEATER_STAGE -> book(heaterJ, powerW, sinceS, lastedS);
                     case DRYER -> book(dryerJ, powerW, sinceS, lastedS);
@@ -196,15 +194,6 @@ public final class Stretches {
                 endKS += insideC(row) * lateS;
                 endS += lateS;
             }
-        }
-
-        /** Between two kept frames no relay changes; a meter shows at the end of it what was drawn. */
-        private double powerW(RelaySet closed, FrameRow row, int machine) {
-            Reading shown = row.frame().senses().powersW().get(machine);
-            if (shown instanceof Reading.Value value) {
-                return value.value();
-            }
-            return closed.has(machine) ? site.machines().get(machine).ratedW() : 0;
         }
 
         private void book(double[] eachJ, double powerW, double sinceS, double lastedS) {

@@ -20,15 +20,17 @@ import rimeward.site.Site;
 public record Restart(ControlState state, long elapsedMs) {
     /** What the settings say of floor and plants, as a fingerprint: a floor that was asked for holds only against the same. */
     static long floorMark(Site settings) {
-        CRC32 sum = new CRC32();
-        sum.update((settings.floorC() + " " + settings.plants()).getBytes(UTF_8));
-        return sum.getValue();
+        return mark(settings.floorC() + " " + settings.plants());
     }
 
     /** What the settings say of the tunnel, as a fingerprint: what was learned holds only beside the same. */
     public static long tunnelMark(Site settings) {
+        return mark(settings.tunnel().toString());
+    }
+
+    private static long mark(String text) {
         CRC32 sum = new CRC32();
-        sum.update(settings.tunnel().toString().getBytes(UTF_8));
+        sum.update(text.getBytes(UTF_8));
         return sum.getValue();
     }
 

@@ -2,7 +2,6 @@ package rimeward.adapter.config;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import rimeward.site.Forecasting;
 import rimeward.site.Forecasting.FromService;
 
@@ -53,7 +52,7 @@ final class ForecastSettings {
     }
 
     private static Kind<String> url() {
-        return checked(
+        return Kinds.checked(
                 "the service's address without a question, in quotes",
                 FromService.PUBLISHED_URL,
                 FromService::isSafe,
@@ -62,23 +61,11 @@ final class ForecastSettings {
     }
 
     private static Kind<String> contact() {
-        return checked(
+        return Kinds.checked(
                 "an e-mail or web address in quotes; the service shuts out who does not say who is asking",
                 "a@b",
                 FromService::isContact,
                 "is no e-mail or web address",
                 "name one under which the service can reach you");
-    }
-
-    private static Kind<String> checked(
-            String expected, String standIn, Predicate<String> isSound, String problem, String remedy) {
-        Kind<String> text = Kinds.text();
-        return new Kind<>(expected, standIn, value -> {
-            String read = text.reading().read(value);
-            if (!isSound.test(read)) {
-                throw new Misread(problem, remedy);
-            }
-            return read;
-        });
     }
 }

@@ -8,6 +8,7 @@ import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -193,5 +194,18 @@ public final class Kinds {
 
     private static Misread notA(String expected, String remedy) {
         return new Misread("must be " + expected, remedy);
+    }
+
+    /** Text that must be of some form. */
+    static Kind<String> checked(
+            String expected, String standIn, Predicate<String> isSound, String problem, String remedy) {
+        Kind<String> text = text();
+        return new Kind<>(expected, standIn, value -> {
+            String read = text.reading().read(value);
+            if (!isSound.test(read)) {
+                throw new Misread(problem, remedy);
+            }
+            return read;
+        });
     }
 }

@@ -2,7 +2,6 @@ package rimeward.adapter.config;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import rimeward.site.Messaging;
 import rimeward.site.Page;
 
@@ -38,7 +37,7 @@ final class PageSettings {
     }
 
     private static Kind<String> listen() {
-        return checked(
+        return Kinds.checked(
                 "an address of this machine in numbers, in quotes",
                 "127.0.0.1",
                 Page.Served::isAddress,
@@ -47,7 +46,7 @@ final class PageSettings {
     }
 
     private static Kind<String> host() {
-        return checked(
+        return Kinds.checked(
                 "a host's name without port, in quotes",
                 "a",
                 Page.Served::isHost,
@@ -56,23 +55,11 @@ final class PageSettings {
     }
 
     private static Kind<String> address() {
-        return checked(
+        return Kinds.checked(
                 "where others find the page, in quotes",
                 "http://a/",
                 Page.Address.Known::isUrl,
                 "must begin with http:// or https:// and a host, and end with a slash",
                 "write it like \"https://tunnel.example/\"");
-    }
-
-    private static Kind<String> checked(
-            String expected, String standIn, Predicate<String> isSound, String problem, String remedy) {
-        Kind<String> text = Kinds.text();
-        return new Kind<>(expected, standIn, value -> {
-            String read = text.reading().read(value);
-            if (!isSound.test(read)) {
-                throw new Misread(problem, remedy);
-            }
-            return read;
-        });
     }
 }
