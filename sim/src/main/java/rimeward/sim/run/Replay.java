@@ -39,14 +39,7 @@ public final class Replay {
 
     /** Under one law. */
     public static RunResult run(Scenario scenario, LawChoice choice) {
-        World world = new World(plan(scenario, choice.label().guarded()));
-        boolean obeys = choice.label().guarded(); // whoever does without Rimeward unplugs things by himself
-        return run(
-                scenario,
-                choice,
-                world,
-                obeys ? new ScenarioOrders(world, scenario.orders()) : Orders.none(),
-                (outcome, truth) -> {});
+        return run(scenario, choice, (outcome, truth) -> {});
     }
 
     /**
@@ -56,7 +49,13 @@ public final class Replay {
      */
     public static RunResult run(Scenario scenario, LawChoice choice, BiConsumer<Outcome, Truth> onlooker) {
         World world = new World(plan(scenario, choice.label().guarded()));
-        return run(scenario, choice, world, Orders.none(), onlooker);
+        boolean obeys = choice.label().guarded(); // whoever does without Rimeward unplugs things by himself
+        return run(
+                scenario,
+                choice,
+                world,
+                obeys ? new ScenarioOrders(world, scenario.orders()) : Orders.none(),
+                onlooker);
     }
 
     /**

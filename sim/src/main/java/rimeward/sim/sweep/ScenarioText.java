@@ -63,6 +63,7 @@ final class ScenarioText {
         to.text("title", scenario.title())
                 .text("description", scenario.description())
                 .text("settings_file", settingsName(scenario))
+                .text("law", scenario.law())
                 .texts("against", scenario.against())
                 .whole("seed", scenario.seed());
         to.table("time")

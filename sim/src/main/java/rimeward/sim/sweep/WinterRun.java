@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import rimeward.sim.check.Breach;
 import rimeward.sim.run.LawChoice;
@@ -38,21 +38,34 @@ final class WinterRun {
     /** A winter with its troubles in place, as it is read from its files. */
     record Set(Scenario scenario, Place place, String weather, List<String> troubles) {}
 
+    /** Our law's run, where it came to an end, and what did not hold in it. */
+    record Ours(Optional<RunResult> result, List<Broken> broken) {}
+
     WinterLine line(long seed) throws BadInput {
         Set winter = set(seed);
         Scenario scenario = winter.scenario;
+        Ours ours = ours(scenario);
         List<LawLine> laws = new ArrayList<>();
-        RunResult ours = Replay.run(scenario, Laws.find(scenario.law()));
-        laws.add(LawLine.of(ours, scenario.site().floorC()));
+        ours.result.ifPresent(run -> laws.add(LawLine.of(run, scenario.site().floorC())));
         for (String rival : scenario.against()) {
             laws.add(LawLine.of(Replay.run(scenario, Laws.find(rival)), scenario.site().floorC()));
         }
-        List<Broken> broken = new ArrayList<>(broken(ours, scenario));
+        List<Broken> broken = new ArrayList<>(ours.broken);
         if (seed % TWICE_EVERY == 0) {
-            broken.addAll(unlike(ours, Replay.run(scenario, Laws.find(scenario.law())), scenario));
+            broken.addAll(unlike(ours, ours(scenario), scenario));
         }
-        return new WinterLine(
-                seed, winter.weather, cover(scenario), dryer(scenario), winter.troubles, laws, broken);
+        return new WinterLine(seed, winter.weather, cover(scenario), dryer(scenario), winter.troubles, laws, broken);
+    }
+
+    static Ours ours(Scenario scenario) throws BadInput {
+        LawChoice law = Laws.find(scenario.law());
+        try {
+            RunResult result = Replay.run(scenario, law);
+            return new Ours(Optional.of(result), broken(result, scenario));
+        } catch (RuntimeException e) { // a fault of the program is a result too, and others' winters go on
+            return new Ours(
+                    Optional.empty(), List.of(new Broken("crash", scenario.startEpochS(), 0, String.valueOf(e))));
+        }
     }
 
     Set set(long seed) throws BadInput {
@@ -79,7 +92,7 @@ final class WinterRun {
     }
 
     /** What did not hold under our law. */
-    static List<Broken> broken(RunResult ours, Scenario scenario) {
+    private static List<Broken> broken(RunResult ours, Scenario scenario) {
         List<Broken> broken = new ArrayList<>();
         for (Breach breach : ours.summary().breaches()) {
             broken.add(new Broken(
@@ -100,10 +113,10 @@ final class WinterRun {
         return broken;
     }
 
-    private static List<Broken> unlike(RunResult one, RunResult again, Scenario scenario) {
-        boolean same = Objects.equals(one.summary(), again.summary())
-                && Objects.equals(one.switches(), again.switches())
-                && Objects.equals(one.alerts(), again.alerts());
+    private static List<Broken> unlike(Ours one, Ours again, Scenario scenario) {
+        boolean same = one.result.map(RunResult::summary).equals(again.result.map(RunResult::summary))
+                && one.result.map(RunResult::switches).equals(again.result.map(RunResult::switches))
+                && one.result.map(RunResult::alerts).equals(again.result.map(RunResult::alerts));
         return same
                 ? List.of()
                 : List.of(new Broken("P9", scenario.startEpochS(), 0, "a second run of the same winter was another"));
