@@ -27,9 +27,13 @@ final class Build {
                     .getCodeSource()
                     .getLocation()
                     .toURI());
+            Path folder = program.toAbsolutePath().getParent();
+            if (folder == null) {
+                return Optional.empty();
+            }
             Process git = new ProcessBuilder(List.of(
                             "git", "describe", "--always", "--dirty", "--exclude=*", "--abbrev=" + COMMIT_DIGITS))
-                    .directory(program.toAbsolutePath().getParent().toFile())
+                    .directory(folder.toFile())
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();
             String said = new String(git.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();

@@ -34,7 +34,7 @@ import rimeward.sim.sweep.WinterLine;
         sortOptions = false,
         description = {
             "Makes winters by chance (tunnel, machines, sensors, weather, forecasts, faults), replays each under our law and its rivals,",
-            "and holds what must always be true against the truth at every tick. A winter here is its hardest week, not half a year:",
+            "and holds what must always be true against the truth at every tick. A winter here is its five hardest days, not half a year:",
             "see --days. Goes on where it was stopped. Writes results.jsonl, summary.json and summary.html, and prints a table;",
             "a winter that breaks a property is made as small as it still does, and written as a scenario for `replay`."
         },
@@ -60,7 +60,7 @@ final class SweepCommand implements Callable<Integer> {
     private long first = 1;
 
     @Option(names = "--days", paramLabel = "N", description = "how long each is (default: ${DEFAULT-VALUE})")
-    private int days = 7;
+    private int days = 5;
 
     @Option(
             names = "--shard",
@@ -94,19 +94,20 @@ final class SweepCommand implements Callable<Integer> {
             return report(Spread.of(merged.build(), merged.days(), merged.winters()));
         }
         Plan plan = plan();
-        Sweep sweep = new Sweep(plan, new WeatherMaker(RecordedWeather.of(weather)));
-        long beganNs = System.nanoTime();
-        SweepBar bar = new SweepBar(spec.commandLine().getErr(), () -> (System.nanoTime() - beganNs) / 1e9);
-        List<WinterLine> all = sweep.run(file(plan), threads, bar);
-        bar.clear();
-        int code = report(Spread.of(plan.build(), plan.days(), all));
-        tell(String.format(Locale.ROOT, "%d winters run in %.0f s.", bar.ran(), (System.nanoTime() - beganNs) / 1e9));
-        for (WinterLine winter : all) {
-            if (!winter.broken().isEmpty()) {
-                failed(sweep, plan, winter);
+        try (Sweep sweep = new Sweep(plan, new WeatherMaker(RecordedWeather.of(weather)))) {
+            long beganNs = System.nanoTime();
+            SweepBar bar = new SweepBar(spec.commandLine().getErr(), () -> (System.nanoTime() - beganNs) / 1e9);
+            List<WinterLine> all = sweep.run(file(plan), threads, bar);
+            bar.clear();
+            int code = report(Spread.of(plan.build(), plan.days(), all));
+            tell(String.format(Locale.ROOT, "%d winters run in %.0f s.", bar.ran(), (System.nanoTime() - beganNs) / 1e9));
+            for (WinterLine winter : all) {
+                if (!winter.broken().isEmpty()) {
+                    failed(sweep, plan, winter);
+                }
             }
+            return code;
         }
-        return code;
     }
 
     private Plan plan() {
@@ -114,11 +115,18 @@ final class SweepCommand implements Callable<Integer> {
         if (!part.matches() || threads < 1) {
             throw new ParameterException(
                     spec.commandLine(),
-                    threads < 1 ? "--threads is " + threads + "; name 1 or more." : "--shard is " + shard + "; write 2/8.");
+                    threads < 1
+                            ? "--threads is " + threads + "; name 1 or more."
+                            : "--shard is " + shard + "; write 2/8.");
         }
         try {
             return new Plan(
-                    Build.name(), days, first, winters, Integer.parseInt(part.group(1)), Integer.parseInt(part.group(2)));
+                    Build.name(),
+                    days,
+                    first,
+                    winters,
+                    Integer.parseInt(part.group(1)),
+                    Integer.parseInt(part.group(2)));
         } catch (IllegalArgumentException e) {
             throw new ParameterException(spec.commandLine(), "cannot sweep " + e.getMessage() + ".", e);
         }

@@ -25,10 +25,12 @@ public final class SweepJson {
                     .member("winters", spread.winters())
                     .member("good", spread.isGood());
             json.name("laws")
-                    .array(() -> spread.standings().forEach(law -> json.element().object(() -> law(law))));
+                    .array(() ->
+                            spread.standings().forEach(law -> json.element().object(() -> law(law))));
             json.name("troubles").object(() -> spread.troubles().forEach(json::member));
             json.name("failed")
-                    .array(() -> spread.failed().forEach(winter -> json.element().object(() -> failed(winter))));
+                    .array(() ->
+                            spread.failed().forEach(winter -> json.element().object(() -> failed(winter))));
         });
         return json.toString();
     }

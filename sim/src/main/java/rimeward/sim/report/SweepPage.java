@@ -50,7 +50,13 @@ public final class SweepPage {
 
     private void verdict() {
         to.line().open("section", "class", "verdict", "aria-labelledby", "verdict");
-        to.put("h2", spread.isGood() ? "Held" : "Broken", "id", "verdict", "class", spread.isGood() ? "stamp" : "stamp bad");
+        to.put(
+                "h2",
+                spread.isGood() ? "Held" : "Broken",
+                "id",
+                "verdict",
+                "class",
+                spread.isGood() ? "stamp" : "stamp bad");
         to.open("div");
         to.put(
                 "p",

@@ -60,7 +60,8 @@ public final class SweepTable {
     private static String row(Spread.Line line) {
         StringBuilder row = new StringBuilder(String.format(Locale.ROOT, "%-" + LAW_WIDTH + "s", line.law()));
         for (double value : values(line.spread())) {
-            row.append(String.format(Locale.ROOT, " %8s", Fixed.of(value, line.measured().decimals())));
+            row.append(String.format(
+                    Locale.ROOT, " %8s", Fixed.of(value, line.measured().decimals())));
         }
         return row.append('\n').toString();
     }
@@ -89,7 +90,10 @@ public final class SweepTable {
             }
         }
         out.append(String.format(
-                Locale.ROOT, "%d of %d winters broke a property.\n", spread.failed().size(), spread.winters()));
+                Locale.ROOT,
+                "%d of %d winters broke a property.\n",
+                spread.failed().size(),
+                spread.winters()));
     }
 
     /** One line about one broken property. */

@@ -9,6 +9,7 @@ import rimeward.core.Outcome;
 import rimeward.core.order.Standing;
 import rimeward.port.ForecastSource;
 import rimeward.port.Health;
+import rimeward.port.Journal;
 import rimeward.port.Orders;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
@@ -68,8 +69,29 @@ public final class Replay {
                 scenario, choice, new World(plan(scenario, choice.label().guarded())), orders, (outcome, truth) -> {});
     }
 
+    /**
+     * Under a law with the guard, with a record beside it.
+     *
+     * @param beside hears each tick and what is told, as the service's own record would
+     */
+    public static RunResult recorded(Scenario scenario, LawChoice choice, Journal beside) {
+        World world = new World(plan(scenario, true));
+        Orders orders = new ScenarioOrders(world, scenario.orders());
+        return run(scenario, choice, world, orders, beside, (outcome, truth) -> {});
+    }
+
     private static RunResult run(
             Scenario scenario, LawChoice choice, World world, Orders orders, BiConsumer<Outcome, Truth> onlooker) {
+        return run(scenario, choice, world, orders, (stepped, told) -> {}, onlooker);
+    }
+
+    private static RunResult run(
+            Scenario scenario,
+            LawChoice choice,
+            World world,
+            Orders orders,
+            Journal beside,
+            BiConsumer<Outcome, Truth> onlooker) {
         Site site = scenario.site();
         Relays relays = new SimRelays(world, scenario.seed());
         Sensors sensors = new SimSensors(world, site, scenario.sensors(), scenario.doorContact(), scenario.seed());
@@ -88,7 +110,10 @@ public final class Replay {
                             sensors,
                             forecasts,
                             relays,
-                            recorder,
+                            (stepped, told) -> {
+                                recorder.record(stepped, told);
+                                beside.record(stepped, told);
+                            },
                             StateKeeper.forgetful(),
                             recorder,
                             new Grower(orders, answer -> {}, Standing.NONE),

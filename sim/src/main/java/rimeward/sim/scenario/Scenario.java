@@ -139,7 +139,8 @@ public record Scenario(
         List<Fault> within = faults.faults().stream()
                 .filter(fault -> fault.atS() < untilS && (fault.atS() >= fromS || fault.endsS() > fromS))
                 .map(fault -> fault.atS() >= fromS
-                        ? new Fault(fault.atS() - fromS, fault.kind(), fault.target(), fault.lastsS(), fault.magnitude())
+                        ? new Fault(
+                                fault.atS() - fromS, fault.kind(), fault.target(), fault.lastsS(), fault.magnitude())
                         : new Fault(0, fault.kind(), fault.target(), fault.endsS() - fromS, fault.magnitude()))
                 .toList();
         List<StandDownAt> asked = orders.stream()

@@ -1,6 +1,8 @@
 package rimeward.sim.sweep;
 
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import rimeward.air.MoistAir;
 import rimeward.sim.weather.Place;
 import rimeward.sim.weather.WeatherCursor;
@@ -12,7 +14,7 @@ import rimeward.sim.weather.WeatherSeries;
  * @param says how it came about
  * @param rows one an hour: air °C, dew point °C, wind m/s, cloud 0…1
  */
-record HourlyWeather(String says, Place place, long fromEpochS, double[][] rows) {
+record HourlyWeather(String says, Place place, long fromEpochS, List<double[]> rows) {
     private static final int HOUR_S = 3600;
     private static final String HEADER = "time,air °C,dew-point °C,wind m/s,cloud fraction";
 
@@ -20,26 +22,27 @@ record HourlyWeather(String says, Place place, long fromEpochS, double[][] rows)
     static HourlyWeather of(WeatherSeries series, Place place, long fromEpochS, long untilEpochS) {
         int hours = (int) Math.min(
                 (untilEpochS - fromEpochS + HOUR_S - 1) / HOUR_S + 1, (series.endEpochS() - fromEpochS) / HOUR_S + 1);
-        double[][] rows = new double[hours][];
+        List<double[]> rows = new ArrayList<>();
         WeatherCursor at = series.cursor();
         for (int i = 0; i < hours; i++) {
             at.moveTo(fromEpochS + (long) i * HOUR_S);
             double dewC = Math.min(at.outsideAirC(), MoistAir.dewPointC(at.vapourPa()));
-            rows[i] = new double[] {at.outsideAirC(), dewC, at.windMPerS(), at.cloudFraction()};
+            rows.add(new double[] {at.outsideAirC(), dewC, at.windMPerS(), at.cloudFraction()});
         }
         return new HourlyWeather(series.provenance(), place, fromEpochS, rows);
     }
 
     /** As CSV. */
     String text() {
-        StringBuilder out = new StringBuilder("# Made, not recorded: ").append(says).append(".\n");
+        StringBuilder out =
+                new StringBuilder("# Made, not recorded: ").append(says).append(".\n");
         out.append("# place: latitude ").append(Toml.number(place.latitudeDeg()));
         out.append(", longitude ").append(Toml.number(place.longitudeDeg()));
         out.append(", altitude ").append(Toml.number(place.altitudeM())).append(" m\n");
         out.append(HEADER).append('\n');
-        for (int i = 0; i < rows.length; i++) {
+        for (int i = 0; i < rows.size(); i++) {
             out.append(Instant.ofEpochSecond(fromEpochS + (long) i * HOUR_S));
-            for (double value : rows[i]) {
+            for (double value : rows.get(i)) {
                 out.append(',').append(Toml.number(value));
             }
             out.append('\n');

@@ -14,12 +14,13 @@ import java.util.stream.LongStream;
  * @param shards in how many parts they are run; each n-th seed belongs to a part
  */
 public record Plan(String build, int days, long first, int winters, int shard, int shards) {
-    public static final int MOST_DAYS = 90;
+    private static final int MOST_DAYS = 90;
+    private static final int MOST_WINTERS = 1_000_000;
 
     public Plan {
         require(days >= 2 && days <= MOST_DAYS, "a winter of " + days + " days; name 2 to " + MOST_DAYS);
-        require(first >= 0 && first <= Integer.MAX_VALUE - 10_000_000L, "the first seed " + first + "; name 0 to 2e9");
-        require(winters >= 1 && winters <= 10_000_000, winters + " winters; name 1 to ten millions");
+        require(first >= 0 && first <= Integer.MAX_VALUE - MOST_WINTERS, "the first seed " + first + "; name 0 to 2e9");
+        require(winters >= 1 && winters <= MOST_WINTERS, winters + " winters; name 1 to a million");
         require(shards >= 1 && shard >= 1 && shard <= shards, "part " + shard + " of " + shards);
     }
 

@@ -17,8 +17,7 @@ import rimeward.sim.scenario.BadInput;
  * @param nights one for each hourly file, a row an hour: air °C, dew point °C, wind m/s, cloud 0…1
  */
 public record RecordedWeather(List<double[][]> snaps, List<double[][]> nights) {
-    private static final List<String> BY_DAY =
-            List.of("lowest-air °C", "highest-air °C", "wind m/s", "cloud fraction");
+    private static final List<String> BY_DAY = List.of("lowest-air °C", "highest-air °C", "wind m/s", "cloud fraction");
     private static final List<String> BY_HOUR = List.of("air °C", "dew-point °C", "wind m/s", "cloud tenths");
     private static final double[] BY_DAY_UNITS = {1, 1, 1, 1};
     private static final double[] BY_HOUR_UNITS = {1, 1, 1, 0.1};
@@ -29,7 +28,8 @@ public record RecordedWeather(List<double[][]> snaps, List<double[][]> nights) {
         List<double[][]> nights = new ArrayList<>();
         for (Path file : files(folder)) {
             List<String> lines = lines(file);
-            List<String> names = lines.isEmpty() ? List.of() : Arrays.asList(lines.get(0).split(","));
+            List<String> names =
+                    lines.isEmpty() ? List.of() : Arrays.asList(lines.get(0).split(","));
             if (names.containsAll(BY_DAY)) {
                 snaps.add(rows(file, lines, names, BY_DAY, BY_DAY_UNITS));
             } else if (names.containsAll(BY_HOUR)) {

@@ -68,7 +68,7 @@ final class ScenarioText {
                 .whole("seed", scenario.seed());
         to.table("time")
                 .line("start", STAMP.format(start()))
-                .length("length", scenario.lengthS())
+                .length("length", (double) scenario.lengthS())
                 .text("utc_offset", "+00:00")
                 .whole("tick_s", scenario.tickS())
                 .whole("trace_every_s", scenario.traceEveryS());
@@ -89,7 +89,8 @@ final class ScenarioText {
 
     private void rounds() {
         if (scenario.rounds().firstS() < scenario.lengthS()) {
-            to.table("truth.rounds").text("first", moment((long) scenario.rounds().firstS()));
+            to.table("truth.rounds")
+                    .text("first", moment((long) scenario.rounds().firstS()));
             if (scenario.rounds().everyS() < Double.POSITIVE_INFINITY) {
                 to.length("every", scenario.rounds().everyS());
             }
@@ -122,11 +123,6 @@ final class ScenarioText {
         long s = start().toLocalTime().toSecondOfDay() + atS;
         long ofDay = s % DAY_S;
         return String.format(
-                Locale.ROOT,
-                "day %d %02d:%02d:%02d",
-                s / DAY_S + 1,
-                ofDay / 3600,
-                ofDay / 60 % 60,
-                ofDay % 60);
+                Locale.ROOT, "day %d %02d:%02d:%02d", s / DAY_S + 1, ofDay / 3600, ofDay / 60 % 60, ofDay % 60);
     }
 }

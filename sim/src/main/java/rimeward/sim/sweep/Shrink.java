@@ -46,7 +46,8 @@ final class Shrink {
     }
 
     private Scenario withEnd(Scenario is) throws BadInput {
-        long firstS = broken(is).map(found -> found.firstEpochS() - is.startEpochS()).orElse(is.lengthS());
+        long firstS =
+                broken(is).map(found -> found.firstEpochS() - is.startEpochS()).orElse(is.lengthS());
         long untilS = Math.min(is.lengthS(), (firstS + AFTER_S) / is.tickS() * is.tickS());
         return either(is.during(0, untilS), is);
     }

@@ -40,13 +40,14 @@ public record Spread(
 
     /** @param winters at least one */
     public static Spread of(String build, int days, List<WinterLine> winters) {
-        List<String> laws = winters.stream()
-                .max(Comparator.comparingInt(winter -> winter.laws().size()))
-                .orElseThrow()
-                .laws()
-                .stream()
-                .map(LawLine::law)
-                .toList();
+        List<String> laws =
+                winters.stream()
+                        .max(Comparator.comparingInt(winter -> winter.laws().size()))
+                        .orElseThrow()
+                        .laws()
+                        .stream()
+                        .map(LawLine::law)
+                        .toList();
         List<Line> lines = new ArrayList<>();
         for (Measured measured : Measured.values()) {
             for (String law : laws) {
@@ -96,7 +97,9 @@ public record Spread(
     private static double middle(List<double[]> differences, int which) {
         return differences.isEmpty()
                 ? 0
-                : Quantiles.of(differences.stream().mapToDouble(each -> each[which]).toArray())
+                : Quantiles.of(differences.stream()
+                                .mapToDouble(each -> each[which])
+                                .toArray())
                         .median();
     }
 

@@ -1,21 +1,26 @@
 package rimeward.sim.sweep;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Stream;
 import rimeward.sim.scenario.BadInput;
 
 /**
  * Runs winters on all cores and writes each result as soon as those before it are written, so that the file is the same whatever the
  * number of threads. What is there already is not run again.
  */
-public final class Sweep {
+public final class Sweep implements AutoCloseable {
     private final Plan plan;
     private final WinterRun run;
     private final Path scratch;
@@ -61,12 +66,27 @@ public final class Sweep {
         } finally {
             pool.shutdownNow();
         }
-        return results.winters();
+        Set<Long> planned = new TreeSet<>(all);
+        return results.winters().stream()
+                .filter(winter -> planned.contains(winter.seed()))
+                .toList();
     }
 
     /** A winter of this plan that failed, made as small as it still fails, in a folder of its own. */
     public Path shrunk(WinterLine failed, Path folder) throws BadInput {
         return new Shrink(run.set(failed.seed()), failed.broken().get(0).code(), scratch).into(folder);
+    }
+
+    /** Clears away what was needed in between. */
+    @Override
+    public void close() {
+        try (Stream<Path> all = Files.walk(scratch)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        } catch (IOException | UncheckedIOException e) {
+            scratch.toFile().deleteOnExit(); // nothing depends on it
+        }
     }
 
     /** A pool must not keep the program alive. */

@@ -19,8 +19,8 @@ record Trouble(String name, List<Fault> faults, List<StandDownAt> orders) {
 
     List<Fault> faultsAt(long atS) {
         return faults.stream()
-                .map(fault -> new Fault(
-                        fault.atS() + atS, fault.kind(), fault.target(), fault.lastsS(), fault.magnitude()))
+                .map(fault ->
+                        new Fault(fault.atS() + atS, fault.kind(), fault.target(), fault.lastsS(), fault.magnitude()))
                 .toList();
     }
 

@@ -46,8 +46,7 @@ final class Troubles {
     private static List<String> kinds() {
         List<String> all = new ArrayList<>();
         Stream.of(FaultKind.values()).map(FaultKind::label).forEach(all::add);
-        all.addAll(List.of(
-                "every-inside-sensor-lost", "every-humidity-lost", "heater-in-service", "dryer-in-service"));
+        all.addAll(List.of("every-inside-sensor-lost", "every-humidity-lost", "heater-in-service", "dryer-in-service"));
         return List.copyOf(all);
     }
 
@@ -58,7 +57,7 @@ final class Troubles {
 
     /** Names of what goes wrong in this seed's winter: none, one, or two that differ. */
     static List<String> namesOf(long seed) {
-        int place = (int) Math.floorMod(seed, ROUND);
+        int place = Math.floorMod(seed, ROUND);
         int round = (int) Math.floorMod(Math.floorDiv(seed, ROUND), 1_000_000L);
         return switch (place) {
             case 0, 5 -> List.of();
@@ -91,9 +90,15 @@ final class Troubles {
         double lastsS = StrictMath.rint(LEAST_S + (MOST_S - LEAST_S) * part * part);
         return switch (name) {
             case BLIND ->
-                one(name, inside().map(id -> Fault.of(0, FaultKind.SENSOR_LOST, id, lastsS)).toList());
+                one(
+                        name,
+                        inside().map(id -> Fault.of(0, FaultKind.SENSOR_LOST, id, lastsS))
+                                .toList());
             case NO_HUMIDITY ->
-                one(name, inside().map(id -> Fault.of(0, FaultKind.HUMIDITY_LOST, id, lastsS)).toList());
+                one(
+                        name,
+                        inside().map(id -> Fault.of(0, FaultKind.HUMIDITY_LOST, id, lastsS))
+                                .toList());
             case HEATER_SERVICE -> service(name, site.heater().stages(), lastsS);
             case DRYER_SERVICE ->
                 service(
@@ -149,6 +154,7 @@ final class Troubles {
     static String inWords(List<Trouble> troubles) {
         return troubles.isEmpty()
                 ? "none"
-                : String.join(" + ", troubles.stream().map(Trouble::name).toList()).toLowerCase(Locale.ROOT);
+                : String.join(" + ", troubles.stream().map(Trouble::name).toList())
+                        .toLowerCase(Locale.ROOT);
     }
 }

@@ -58,7 +58,8 @@ final class TruthText {
                 .real("sun_to_mass_share", is.sunToMassShare())
                 .real("altitude_m", is.altitudeM());
         for (Panel panel : is.cover()) {
-            to.element("truth.cover").text("kind", panel.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            to.element("truth.cover")
+                    .text("kind", panel.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
             to.real("area_m2", panel.areaM2());
         }
         for (BenchParameters bench : is.benches()) {

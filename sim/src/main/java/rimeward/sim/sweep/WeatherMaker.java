@@ -1,5 +1,6 @@
 package rimeward.sim.sweep;
 
+import java.util.ArrayList;
 import java.util.List;
 import rimeward.sim.fault.SeededStream;
 import rimeward.sim.weather.HoursOfDays;
@@ -67,22 +68,22 @@ public final class WeatherMaker {
     }
 
     /** Dew point, wind and cloud beside the air, hour by hour; some winters are damper than others. */
-    private double[][] hourly(double[][] days, double[] airC, SeededStream luck) {
+    private List<double[]> hourly(double[][] days, double[] airC, SeededStream luck) {
         double dampness = luck.between(0, 1.3);
         double[] depressionK = hourFit.depressionK().anomalies(airC.length, luck);
         double[] gust = hourFit.windRatio().anomalies(airC.length, luck);
         double[] drift = hourFit.cloud().anomalies(airC.length, luck);
-        double[][] hours = new double[airC.length][];
-        for (int i = 0; i < hours.length; i++) {
+        List<double[]> hours = new ArrayList<>();
+        for (int i = 0; i < airC.length; i++) {
             double[] day = days[(i + 12) / 24]; // the first hour is a noon
             double belowK = Math.max(0, dampness * hourFit.depressionK().mean() + depressionK[i]);
             double windMPerS = Math.max(LEAST_WIND_MPERS, day[2]) * (1 + gust[i]);
-            hours[i] = new double[] {
+            hours.add(new double[] {
                 airC[i],
                 airC[i] - belowK,
                 Math.max(LEAST_WIND_MPERS, Math.min(MOST_WIND_MPERS, windMPerS)),
                 Math.max(0, Math.min(1, day[3] + drift[i]))
-            };
+            });
         }
         return hours;
     }

@@ -57,8 +57,7 @@ final class WinterMaker {
         Place place = new Place(rounded(luck.between(44, 60)), 0, ALTITUDE_M);
         long startS = NOV_10_NOON_EPOCH_S + luck.below(SEASON_DAYS - days) * DAY_S;
         double coldestC = tunnel.coldestC() + luck.between(-1, 7);
-        HourlyWeather weather =
-                weatherMaker.make(coldestC, place, startS, days, SeededStream.named(seed, "weather"));
+        HourlyWeather weather = weatherMaker.make(coldestC, place, startS, days, SeededStream.named(seed, "weather"));
         MachineParameters machines = tunnel.machines();
         Scenario scenario = new Scenario(
                 "winter-" + seed,
@@ -122,7 +121,7 @@ final class WinterMaker {
                 STORM_FAULTS_A_DAY,
                 120,
                 6 * 3600);
-        return chance.plan(seed, days * DAY_S);
+        return chance.plan(seed, (double) (days * DAY_S));
     }
 
     /** Without Rimeward the dial keeps the floor: a few kelvins above it, because its marks are not to be trusted. Common practice. */

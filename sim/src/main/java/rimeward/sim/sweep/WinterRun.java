@@ -27,6 +27,9 @@ final class WinterRun {
     /** One winter in so many is run twice, to see whether the second is the same. */
     private static final int TWICE_EVERY = 20;
 
+    /** One in so many is run with a record and an outbox in a file. */
+    private static final int RECORDED_EVERY = 20;
+
     private final WinterMaker maker;
     private final Path scratch;
 
@@ -48,11 +51,15 @@ final class WinterRun {
         List<LawLine> laws = new ArrayList<>();
         ours.result.ifPresent(run -> laws.add(LawLine.of(run, scenario.site().floorC())));
         for (String rival : scenario.against()) {
-            laws.add(LawLine.of(Replay.run(scenario, Laws.find(rival)), scenario.site().floorC()));
+            laws.add(LawLine.of(
+                    Replay.run(scenario, Laws.find(rival)), scenario.site().floorC()));
         }
         List<Broken> broken = new ArrayList<>(ours.broken);
         if (seed % TWICE_EVERY == 0) {
             broken.addAll(unlike(ours, ours(scenario), scenario));
+        }
+        if (seed % RECORDED_EVERY == 3) {
+            broken.addAll(recorded(scenario));
         }
         return new WinterLine(seed, winter.weather, cover(scenario), dryer(scenario), winter.troubles, laws, broken);
     }
@@ -95,8 +102,7 @@ final class WinterRun {
     private static List<Broken> broken(RunResult ours, Scenario scenario) {
         List<Broken> broken = new ArrayList<>();
         for (Breach breach : ours.summary().breaches()) {
-            broken.add(new Broken(
-                    breach.property().code(), breach.firstEpochS(), breach.lastedS(), breach.text()));
+            broken.add(new Broken(breach.property().code(), breach.firstEpochS(), breach.lastedS(), breach.text()));
         }
         Summary summary = ours.summary();
         if (!(summary.heatClosure() <= MOST_CLOSURE) || !(summary.waterClosure() <= MOST_CLOSURE)) {
@@ -113,6 +119,18 @@ final class WinterRun {
         return broken;
     }
 
+    private List<Broken> recorded(Scenario scenario) throws BadInput {
+        Path folder = scratch.resolve("record-" + scenario.seed());
+        try {
+            Files.createDirectories(folder);
+            return new RecordedRun(scenario, folder).broken(Laws.find(scenario.law()));
+        } catch (IOException e) {
+            throw new BadInput("cannot make " + folder + " (" + e + "); is the disk full?", e);
+        } finally {
+            remove(folder);
+        }
+    }
+
     private static List<Broken> unlike(Ours one, Ours again, Scenario scenario) {
         boolean same = one.result.map(RunResult::summary).equals(again.result.map(RunResult::summary))
                 && one.result.map(RunResult::switches).equals(again.result.map(RunResult::switches))
@@ -123,7 +141,13 @@ final class WinterRun {
     }
 
     private static String cover(Scenario scenario) {
-        return scenario.tunnel().cover().get(0).kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return scenario.tunnel()
+                .cover()
+                .get(0)
+                .kind()
+                .name()
+                .toLowerCase(Locale.ROOT)
+                .replace('_', '-');
     }
 
     private static String dryer(Scenario scenario) {

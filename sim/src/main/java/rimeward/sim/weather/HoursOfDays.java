@@ -40,13 +40,13 @@ public final class HoursOfDays {
      *
      * @param rows one an hour: air °C, dew point °C, wind m/s, cloud 0…1
      */
-    public static WeatherSeries series(String provenance, Place place, long fromEpochS, double[][] rows) {
+    public static WeatherSeries series(String provenance, Place place, long fromEpochS, List<double[]> rows) {
         Map<Quantity, Track> tracks = new EnumMap<>(Quantity.class);
         List<Quantity> columns = List.of(Quantity.AIR, Quantity.DEW_POINT, Quantity.WIND, Quantity.CLOUD);
         for (int j = 0; j < columns.size(); j++) {
             Track track = new Track();
-            for (int i = 0; i < rows.length; i++) {
-                track.add(fromEpochS + i * HOUR_S, rows[i][j]);
+            for (int i = 0; i < rows.size(); i++) {
+                track.add(fromEpochS + i * HOUR_S, rows.get(i)[j]);
             }
             tracks.put(columns.get(j), track);
         }

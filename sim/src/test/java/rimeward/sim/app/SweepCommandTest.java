@@ -33,9 +33,8 @@ class SweepCommandTest {
 
     private Path sweep(String name, String... more) {
         Path out = folder.resolve(name);
-        List<String> args =
-                new ArrayList<>(List.of(
-                "--winters", "" + WINTERS, "--days", "2", "--out", out.toString(), "--weather", WEATHER));
+        List<String> args = new ArrayList<>(
+                List.of("--winters", "" + WINTERS, "--days", "2", "--out", out.toString(), "--weather", WEATHER));
         args.addAll(List.of(more));
         assertThat(run(args.toArray(String[]::new))).as("%s", said).isZero();
         return out;

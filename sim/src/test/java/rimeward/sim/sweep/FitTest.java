@@ -24,7 +24,8 @@ class FitTest {
 
     @Test
     void madeDaysVaryAsRecordedOnesDoAboutTheirSnapsMeans() throws BadInput {
-        List<double[][]> snaps = RecordedWeather.of(Path.of("..", "config", "weather")).snaps();
+        List<double[][]> snaps =
+                RecordedWeather.of(Path.of("..", "config", "weather")).snaps();
         double[][] made = new DayFit(snaps).days(MANY, SeededStream.named(2, "days"));
         for (int what = 0; what < 4; what++) {
             assertThat(Math.sqrt(variance(List.<double[][]>of(made), what)))

@@ -60,7 +60,8 @@ class WinterTest {
         Path file = new Shrink(failed, "P2", folder.resolve("scratch")).into(folder.resolve("failures"));
         Scenario small = ScenarioFile.read(file, Overrides.NONE);
         assertThat(small.lengthS()).isLessThan(bare.lengthS());
-        assertThat(WinterRun.ours(small).broken()).anyMatch(found -> found.code().equals("P2"));
+        assertThat(WinterRun.ours(small).broken())
+                .anyMatch(found -> found.code().equals("P2"));
     }
 
     private static Scenario of(String law, Scenario is) {
