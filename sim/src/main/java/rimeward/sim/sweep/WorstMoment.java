@@ -91,11 +91,17 @@ final class WorstMoment {
         Set<Long> moments = new LinkedHashSet<>(BY_THE_CLOCK_S);
         long coldestS = coldestS(night);
         moments.add(coldestS);
-        for (int machine = 0; machine < scenario.site().machines().size(); machine++) {
+        for (int machine : heatSources()) {
             lastBefore(peace, machine, true, coldestS).ifPresent(moments::add);
             lastBefore(peace, machine, false, coldestS).ifPresent(moments::add);
         }
         return moments;
+    }
+
+    /** The first stage and the dryer, between which the warm duty passes; the other stages follow the first. */
+    private List<Integer> heatSources() {
+        int stages = scenario.site().heater().stages().size();
+        return scenario.site().dryerRelay().isEmpty() ? List.of(0) : List.of(0, stages);
     }
 
     /** One tick after a machine was last switched. */
