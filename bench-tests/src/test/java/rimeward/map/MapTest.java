@@ -60,7 +60,7 @@ final class MapTest {
             sim.law           | core.decision core.judgement core.outlook site
             sim.check         | core.decision core.judgement site
             sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check sim.scenario service port record alert core.* air site
-            sim.sweep         | sim.physics sim.weather sim.fault sim.world sim.device sim.scenario sim.check sim.run adapter.journal port alert core json air site
+            sim.sweep         | sim.physics sim.weather sim.fault sim.world sim.device sim.scenario sim.check sim.run adapter.journal port alert core.* json air site
             sim.report        | sim.run sim.sweep sim.check core.guard core.judgement alert site report strip
             sim.app           | sim.run sim.sweep sim.report sim.scenario sim.check assembly core.* alert record report adapter.journal adapter.config site
             """;

@@ -100,7 +100,8 @@ final class SweepCommand implements Callable<Integer> {
             List<WinterLine> all = sweep.run(file(plan), threads, bar);
             bar.clear();
             int code = report(Spread.of(plan.build(), plan.days(), all));
-            tell(String.format(Locale.ROOT, "%d winters run in %.0f s.", bar.ran(), (System.nanoTime() - beganNs) / 1e9));
+            tell(String.format(
+                    Locale.ROOT, "%d winters run in %.0f s.", bar.ran(), (System.nanoTime() - beganNs) / 1e9));
             for (WinterLine winter : all) {
                 if (!winter.broken().isEmpty()) {
                     failed(sweep, plan, winter);
