@@ -27,7 +27,7 @@ public final class SweepPage {
     }
 
     private String write() {
-        String title = spread.winters() + " winters";
+        String title = Say.count(spread.winters(), "winter", "winters");
         Paper.begin(title + " – Rimeward sweep", to);
         to.line().open("header").open("div", "class", "form");
         to.put("p", "Rimeward – sweep record", "class", "maker").put("h1", title);
@@ -83,7 +83,8 @@ public final class SweepPage {
             to.close();
         }
         to.close().close().close();
-        to.put("p", "Winters; the last two columns are medians over those in which both laws held the floor.");
+        to.put("p", "Winters; the last two columns are medians over those in which both laws held the floor. "
+                        + "Faults strike all laws alike; machines that are taken out of use for service are so under ours only.");
         to.close();
     }
 
@@ -103,7 +104,7 @@ public final class SweepPage {
     /** Opens a table as far as its first row. */
     private void table(String what, List<String> columns) {
         to.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", what);
-        to.open("table", "class", "laws").open("thead").open("tr").put("td", "");
+        to.open("table", "class", "laws spread").open("thead").open("tr").put("td", "");
         columns.forEach(column -> to.put("th", column, "scope", "col"));
         to.close().close().open("tbody");
     }
