@@ -43,10 +43,15 @@ record HourlyWeather(String says, Place place, long fromEpochS, List<double[]> r
         for (int i = 0; i < rows.size(); i++) {
             out.append(Instant.ofEpochSecond(fromEpochS + (long) i * HOUR_S));
             for (double value : rows.get(i)) {
-                out.append(',').append(Toml.number(value));
+                out.append(',').append(rounded(value));
             }
             out.append('\n');
         }
         return out.toString();
+    }
+
+    /** So coarse that a dew point which comes back by way of the vapour is written as it was: files written twice stay the same. */
+    private static String rounded(double value) {
+        return Toml.number(StrictMath.rint(value * 100) / 100);
     }
 }

@@ -21,6 +21,8 @@ final class Shrink {
     private static final List<Long> BEFORE_S =
             List.of(HOUR_S, 2 * HOUR_S, 4 * HOUR_S, 8 * HOUR_S, 16 * HOUR_S, 32 * HOUR_S, 64 * HOUR_S);
     private static final long AFTER_S = 900;
+    private static final long DAY_S = 86_400;
+    private static final long MORNING_S = 8 * HOUR_S;
 
     private final WinterRun.Set winter;
     private final String code;
@@ -45,11 +47,18 @@ final class Shrink {
         return ScenarioText.write(least, winter.place(), folder);
     }
 
+    /** Soon after; or else the morning after, when no forecast counts: one of a night that is cut off is another forecast. */
     private Scenario withEnd(Scenario is) throws BadInput {
-        long firstS =
-                broken(is).map(found -> found.firstEpochS() - is.startEpochS()).orElse(is.lengthS());
-        long untilS = Math.min(is.lengthS(), (firstS + AFTER_S) / is.tickS() * is.tickS());
-        return either(is.during(0, untilS), is);
+        long firstS = broken(is).map(found -> found.firstEpochS() - is.startEpochS()).orElse(is.lengthS());
+        long morningS = DAY_S - Math.floorMod(is.startEpochS() + firstS - MORNING_S, DAY_S);
+        for (long afterS : List.of(AFTER_S, AFTER_S + morningS)) {
+            long untilS = Math.min(is.lengthS(), (firstS + afterS) / is.tickS() * is.tickS());
+            Scenario shorter = is.during(0, untilS);
+            if (broken(shorter).isPresent()) {
+                return shorter;
+            }
+        }
+        return is;
     }
 
     private Scenario withFewerFaults(Scenario is) throws BadInput {
