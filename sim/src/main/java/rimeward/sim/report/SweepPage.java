@@ -83,7 +83,9 @@ public final class SweepPage {
             to.close();
         }
         to.close().close().close();
-        to.put("p", "Winters; the last two columns are medians over those in which both laws held the floor. "
+        to.put(
+                "p",
+                "Winters; the last two columns are medians over those in which both laws held the floor. "
                         + "Faults strike all laws alike; machines that are taken out of use for service are so under ours only.");
         to.close();
     }

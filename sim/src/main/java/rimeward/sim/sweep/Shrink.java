@@ -49,7 +49,8 @@ final class Shrink {
 
     /** Soon after; or else the morning after, when no forecast counts: one of a night that is cut off is another forecast. */
     private Scenario withEnd(Scenario is) throws BadInput {
-        long firstS = broken(is).map(found -> found.firstEpochS() - is.startEpochS()).orElse(is.lengthS());
+        long firstS =
+                broken(is).map(found -> found.firstEpochS() - is.startEpochS()).orElse(is.lengthS());
         long morningS = DAY_S - Math.floorMod(is.startEpochS() + firstS - MORNING_S, DAY_S);
         for (long afterS : List.of(AFTER_S, AFTER_S + morningS)) {
             long untilS = Math.min(is.lengthS(), (firstS + afterS) / is.tickS() * is.tickS());
