@@ -48,9 +48,11 @@ public final class SweepTable {
                     standing.dearerKWh(),
                     standing.damperH()));
         }
-        out.append(
-                "The last two are medians over the winters in which both held the floor. Faults strike all laws alike; machines\n"
-                        + "taken out of use for service are so under ours only.\n\n");
+        out.append("""
+                The last two are medians over the winters in which both held the floor. Faults strike all laws alike; machines
+                taken out of use for service are so under ours only.
+
+                """);
     }
 
     private static String heading(Measured measured) {
