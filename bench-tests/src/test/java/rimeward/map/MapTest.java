@@ -61,8 +61,9 @@ final class MapTest {
             sim.check         | core.decision core.judgement site
             sim.run           | sim.physics sim.weather sim.fault sim.world sim.device sim.law sim.check sim.scenario service port record alert core.* air site
             sim.bound         | sim.physics sim.weather sim.fault sim.world sim.scenario sim.run air site
-            sim.report        | sim.run sim.check core.guard core.judgement alert site report strip
-            sim.app           | sim.run sim.bound sim.report sim.scenario sim.check assembly core.* alert record adapter.journal adapter.config site
+            sim.sweep         | sim.physics sim.weather sim.fault sim.world sim.device sim.scenario sim.check sim.run adapter.journal port alert core.* json air site
+            sim.report        | sim.run sim.sweep sim.check core.guard core.judgement alert site report strip
+            sim.app           | sim.run sim.bound sim.sweep sim.report sim.scenario sim.check assembly core.* alert record report adapter.journal adapter.config site
             """;
 
     /** Libraries and parts of the JDK that only the named packages may import; no other library at all. */

@@ -10,6 +10,7 @@ import rimeward.sim.physics.MachineParameters;
 import rimeward.sim.physics.StartState;
 import rimeward.sim.scenario.Gates;
 import rimeward.sim.scenario.Scenario;
+import rimeward.sim.sweep.RandomTunnel;
 import rimeward.sim.weather.ForecastModel;
 import rimeward.sim.weather.Place;
 import rimeward.sim.weather.Recipe;
@@ -64,7 +65,7 @@ public final class RandomWinter {
 
     /** Without faults, and around the floor outside: nights on which a dryer's heat may be enough. */
     Scenario mild() {
-        double floorK = tunnel.floorC - tunnel.coldestC;
+        double floorK = tunnel.floorC() - tunnel.coldestC();
         return scenario(FaultPlan.none(), floorK - 3, floorK + 2);
     }
 
@@ -79,7 +80,7 @@ public final class RandomWinter {
 
     private Scenario scenario(FaultPlan faults, double leastK, double mostK, int traceEveryS) {
         SeededStream luck = SeededStream.named(seed, "weather");
-        double meanC = tunnel.coldestC + luck.between(leastK, mostK);
+        double meanC = tunnel.coldestC() + luck.between(leastK, mostK);
         Recipe recipe = new Recipe(
                 PLACE,
                 NOON_EPOCH_S,
@@ -126,7 +127,7 @@ public final class RandomWinter {
     }
 
     private StartState start(SeededStream luck) {
-        double airC = tunnel.floorC + luck.between(3, 8);
+        double airC = tunnel.floorC() + luck.between(3, 8);
         return new StartState(airC, airC + luck.between(-1, 2), luck.between(50, 95), 100, 0);
     }
 }

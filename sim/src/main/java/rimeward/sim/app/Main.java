@@ -16,7 +16,7 @@ import rimeward.sim.scenario.BadInput;
 @Command(
         name = "rimeward-sim",
         mixinStandardHelpOptions = true,
-        subcommands = {ReplayCommand.class, LiveCommand.class, FitCommand.class},
+        subcommands = {ReplayCommand.class, SweepCommand.class, LiveCommand.class, FitCommand.class},
         description = "Runs the controller against a simulated tunnel, in recorded weather.")
 public final class Main implements Runnable {
 

@@ -16,8 +16,12 @@ final class Progress {
     }
 
     void show(String scenario, String law, int number, int of) {
+        show(scenario + ": " + law + " (" + number + " of " + of + ") …");
+    }
+
+    void show(String line) {
         if (onTerminal) {
-            err.print(ERASE + scenario + ": " + law + " (" + number + " of " + of + ") …");
+            err.print(ERASE + line);
             err.flush();
         }
     }

@@ -1,5 +1,5 @@
 /**
- * Command line of the simulator. May import {@code sim.run}, {@code sim.bound}, {@code sim.report}, {@code sim.scenario}, {@code sim.check}, and for the
+ * Command line of the simulator. May import {@code sim.run}, {@code sim.bound}, {@code sim.sweep}, {@code sim.report}, {@code sim.scenario}, {@code sim.check}, and for the
  * whole service {@code assembly}, {@code core.*}, {@code alert} and {@code site}; imported by none.
  */
 @NullMarked

@@ -57,10 +57,13 @@ final class RestRule {
         fallen = fallen.and(was);
     }
 
-    /** Relays fell by themselves: nobody decided it, and the machines' history is no longer the controller's. */
+    /**
+     * Relays fell by themselves: nobody decided it, and the machines' history is no longer the controller's. That goes for one that was
+     * closed and stays so as well as for one that falls closed: else a run of 45 s would be a fault where one of 35 s is none.
+     */
     void fell(Facts now) {
         for (int i = 0; i < changedEpochS.length; i++) {
-            if (was.has(i) != now.closed.has(i)) {
+            if (was.has(i) != now.closed.has(i) || now.closed.has(i)) {
                 changedEpochS[i] = LONG_AGO_S;
             }
         }

@@ -5,6 +5,8 @@ import java.util.Set;
 import rimeward.sim.fault.FaultClock;
 import rimeward.sim.fault.FaultKind;
 import rimeward.sim.physics.DryerPhase;
+import rimeward.sim.physics.HeatLedger;
+import rimeward.sim.physics.HeatPath;
 import rimeward.sim.world.Truth;
 import rimeward.sim.world.World;
 import rimeward.site.Drying;
@@ -53,6 +55,8 @@ final class Ability {
     private boolean dryerLive;
     private RelaySet down = RelaySet.none();
     private double downAtS = Double.NEGATIVE_INFINITY;
+    private double dryerJ;
+    private double dryerW;
     private final Recency machines = new Recency(OF_MACHINES);
     private final Recency surroundings = new Recency(OF_SURROUNDINGS);
     private final Recency sensors = new Recency(OF_SENSORS);
@@ -67,8 +71,12 @@ final class Ability {
         dryer = site.dryerRelay().isEmpty() ? -1 : site.heater().stages().size();
     }
 
-    /** Looks again if something began or ended since. */
-    void refresh() {
+    /** As a tick of this length ends: looks again if something began or ended since. */
+    void refresh(long lastsS) {
+        HeatLedger heat = truth.heat();
+        double nowJ = heat.inJ(HeatPath.DRYER) + heat.inJ(HeatPath.COLLECTION);
+        dryerW = (nowJ - dryerJ) / lastsS;
+        dryerJ = nowJ;
         double changeS = world.faults().nextChangeS();
         if (changeS == knownUntilS) {
             return;
@@ -169,7 +177,10 @@ final class Ability {
         return dryer >= 0 && !truth.isContactClosed(dryer) && truth.dryerPhase() == DryerPhase.RUN_ON;
     }
 
-    /** Rated power of all that could give heat, as much as the circuit carries, W. */
+    /**
+     * Heat of all that could give it, as much as the circuit carries, W: by the plates, but of a running dryer what it truly gives, since a
+     * compressor in cold air draws a third of its plate.
+     */
     double ableW() {
         double leftW = site.circuit().limitW();
         double sumW = 0;
@@ -178,7 +189,7 @@ final class Ability {
             double ratedW = site.machines().get(i).ratedW();
             if (able.has(i) && ratedW <= leftW) {
                 leftW -= ratedW;
-                sumW += ratedW;
+                sumW += i == dryer && dryerGives() ? dryerW : ratedW;
             }
         }
         return sumW;

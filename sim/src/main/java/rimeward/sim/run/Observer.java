@@ -68,7 +68,7 @@ final class Observer {
 
     /** As it ends. */
     void end(long lastsS) {
-        ability.refresh();
+        ability.refresh(lastsS);
         facts.lastsS = lastsS;
         facts.heaterAble = !ability.heaterStages().isEmpty();
         facts.heaterHolds = ability.heaterHolds();

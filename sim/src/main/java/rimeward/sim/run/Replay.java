@@ -9,6 +9,7 @@ import rimeward.core.Outcome;
 import rimeward.core.order.Standing;
 import rimeward.port.ForecastSource;
 import rimeward.port.Health;
+import rimeward.port.Journal;
 import rimeward.port.Orders;
 import rimeward.port.Relays;
 import rimeward.port.Sensors;
@@ -39,14 +40,7 @@ public final class Replay {
 
     /** Under one law. */
     public static RunResult run(Scenario scenario, LawChoice choice) {
-        World world = new World(plan(scenario, choice.label().guarded()));
-        boolean obeys = choice.label().guarded(); // whoever does without Rimeward unplugs things by himself
-        return run(
-                scenario,
-                choice,
-                world,
-                obeys ? new ScenarioOrders(world, scenario.orders()) : Orders.none(),
-                (outcome, truth) -> {});
+        return run(scenario, choice, (outcome, truth) -> {});
     }
 
     /**
@@ -56,7 +50,13 @@ public final class Replay {
      */
     public static RunResult run(Scenario scenario, LawChoice choice, BiConsumer<Outcome, Truth> onlooker) {
         World world = new World(plan(scenario, choice.label().guarded()));
-        return run(scenario, choice, world, Orders.none(), onlooker);
+        boolean obeys = choice.label().guarded(); // whoever does without Rimeward unplugs things by himself
+        return run(
+                scenario,
+                choice,
+                world,
+                obeys ? new ScenarioOrders(world, scenario.orders()) : Orders.none(),
+                onlooker);
     }
 
     /**
@@ -69,8 +69,29 @@ public final class Replay {
                 scenario, choice, new World(plan(scenario, choice.label().guarded())), orders, (outcome, truth) -> {});
     }
 
+    /**
+     * Under a law with the guard, with a record beside it.
+     *
+     * @param beside hears each tick and what is told, as the service's own record would
+     */
+    public static RunResult recorded(Scenario scenario, LawChoice choice, Journal beside) {
+        World world = new World(plan(scenario, true));
+        Orders orders = new ScenarioOrders(world, scenario.orders());
+        return run(scenario, choice, world, orders, beside, (outcome, truth) -> {});
+    }
+
     private static RunResult run(
             Scenario scenario, LawChoice choice, World world, Orders orders, BiConsumer<Outcome, Truth> onlooker) {
+        return run(scenario, choice, world, orders, (stepped, told) -> {}, onlooker);
+    }
+
+    private static RunResult run(
+            Scenario scenario,
+            LawChoice choice,
+            World world,
+            Orders orders,
+            Journal beside,
+            BiConsumer<Outcome, Truth> onlooker) {
         Site site = scenario.site();
         Relays relays = new SimRelays(world, scenario.seed());
         Sensors sensors = new SimSensors(world, site, scenario.sensors(), scenario.doorContact(), scenario.seed());
@@ -89,7 +110,10 @@ public final class Replay {
                             sensors,
                             forecasts,
                             relays,
-                            recorder,
+                            (stepped, told) -> {
+                                recorder.record(stepped, told);
+                                beside.record(stepped, told);
+                            },
                             StateKeeper.forgetful(),
                             recorder,
                             new Grower(orders, answer -> {}, Standing.NONE),

@@ -3,6 +3,7 @@ package rimeward.sim.scenario;
 import java.time.ZoneOffset;
 import java.util.List;
 import rimeward.sim.device.SensorVices;
+import rimeward.sim.fault.Fault;
 import rimeward.sim.fault.FaultPlan;
 import rimeward.sim.physics.MachineParameters;
 import rimeward.sim.physics.StartState;
@@ -73,5 +74,105 @@ public record Scenario(
             throw new IllegalArgumentException("a replay of " + lengthS + " s with a trace every " + traceEveryS
                     + " s needs a tick that divides both, not " + tickS + " s");
         }
+    }
+
+    /** The same with other things going wrong. */
+    public Scenario with(FaultPlan otherFaults, List<StandDownAt> otherOrders) {
+        return new Scenario(
+                id,
+                title,
+                description,
+                site,
+                tunnel,
+                machines,
+                machinesByHand,
+                sensors,
+                doorContact,
+                start,
+                weather,
+                forecast,
+                startEpochS,
+                lengthS,
+                tickS,
+                traceEveryS,
+                seed,
+                offset,
+                otherFaults,
+                otherOrders,
+                rounds,
+                law,
+                against,
+                gates);
+    }
+
+    /** The same with sensors that differ from the truth in another way. */
+    public Scenario with(List<SensorVices> otherSensors) {
+        return new Scenario(
+                id,
+                title,
+                description,
+                site,
+                tunnel,
+                machines,
+                machinesByHand,
+                otherSensors,
+                doorContact,
+                start,
+                weather,
+                forecast,
+                startEpochS,
+                lengthS,
+                tickS,
+                traceEveryS,
+                seed,
+                offset,
+                faults,
+                orders,
+                rounds,
+                law,
+                against,
+                gates);
+    }
+
+    /** A part of it, which begins as the whole does; what goes wrong and who comes keep their hours. */
+    public Scenario during(long fromS, long untilS) {
+        List<Fault> within = faults.faults().stream()
+                .filter(fault -> fault.atS() < untilS && (fault.atS() >= fromS || fault.endsS() > fromS))
+                .map(fault -> fault.atS() >= fromS
+                        ? new Fault(
+                                fault.atS() - fromS, fault.kind(), fault.target(), fault.lastsS(), fault.magnitude())
+                        : new Fault(0, fault.kind(), fault.target(), fault.endsS() - fromS, fault.magnitude()))
+                .toList();
+        List<StandDownAt> asked = orders.stream()
+                .filter(order -> order.atS() >= fromS && order.atS() < untilS)
+                .map(order -> new StandDownAt(order.atS() - fromS, order.machineId(), order.forS()))
+                .toList();
+        double goneRounds = Math.max(0, StrictMath.ceil((fromS - rounds.firstS()) / rounds.everyS()));
+        double nextRoundS = goneRounds > 0 ? rounds.firstS() + goneRounds * rounds.everyS() : rounds.firstS();
+        return new Scenario(
+                id,
+                title,
+                description,
+                site,
+                tunnel,
+                machines,
+                machinesByHand,
+                sensors,
+                doorContact,
+                start,
+                weather,
+                forecast,
+                startEpochS + fromS,
+                untilS - fromS,
+                tickS,
+                traceEveryS,
+                seed,
+                offset,
+                new FaultPlan(within),
+                asked,
+                new GrowerRounds(nextRoundS - fromS, rounds.everyS()),
+                law,
+                against,
+                gates);
     }
 }

@@ -25,7 +25,16 @@ final class Assembly {
 
     /** Columns must hold air (or daily extremes) and a reading or assumption for each thing that cannot be derived. */
     Assembly(Map<Quantity, ColumnReader> columns, Place place, Map<Quantity, ColumnMap.Assumption> assumed) {
-        columns.forEach((quantity, column) -> tracks.put(quantity, column.track()));
+        this(tracks(columns), assumed, place);
+    }
+
+    /** Of columns that no file holds, all that are needed among them. */
+    Assembly(Map<Quantity, Track> columns, Place place) {
+        this(columns, Map.of(), place);
+    }
+
+    private Assembly(Map<Quantity, Track> columns, Map<Quantity, ColumnMap.Assumption> assumed, Place place) {
+        tracks.putAll(columns);
         this.place = place;
         this.assumed = assumed;
         this.byDays = tracks.containsKey(Quantity.LOWEST_AIR);
@@ -42,6 +51,12 @@ final class Assembly {
                 notes.add(quantity.key() + " is not in the file: " + assumption.told() + " assumed throughout");
             }
         });
+    }
+
+    private static Map<Quantity, Track> tracks(Map<Quantity, ColumnReader> columns) {
+        Map<Quantity, Track> tracks = new EnumMap<>(Quantity.class);
+        columns.forEach((quantity, column) -> tracks.put(quantity, column.track()));
+        return tracks;
     }
 
     private Track track(Quantity quantity) {

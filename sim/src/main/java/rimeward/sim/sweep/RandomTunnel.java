@@ -1,4 +1,4 @@
-package rimeward.winter;
+package rimeward.sim.sweep;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -34,15 +34,14 @@ import rimeward.site.Venting;
 import rimeward.site.Wiring;
 
 /** A tunnel, its machines and what its grower believes of it, made by chance within what is built. */
-final class RandomTunnel {
-    private static final List<CoverKind> COVERS =
+public final class RandomTunnel {
+    /** What tunnels are covered with; glass is for houses. */
+    static final List<CoverKind> FILMS =
             List.of(CoverKind.SINGLE_FILM, CoverKind.DOUBLE_FILM, CoverKind.BUBBLE_LINED_FILM, CoverKind.TWIN_WALL);
 
-    final double floorC;
-
-    /** Outside temperature that the heater was bought for, °C. */
-    final double coldestC;
-
+    private final double floorC;
+    private final double coldestC;
+    private final List<CoverKind> covers;
     private final String id;
     private final SeededStream luck;
     private final double floorM2;
@@ -57,7 +56,14 @@ final class RandomTunnel {
     private final double guess;
     private final double lagS;
 
-    RandomTunnel(String id, SeededStream luck) {
+    /** Under film or twin-wall sheet. */
+    public RandomTunnel(String id, SeededStream luck) {
+        this(id, luck, FILMS);
+    }
+
+    /** @param covers to choose from */
+    RandomTunnel(String id, SeededStream luck, List<CoverKind> covers) {
+        this.covers = List.copyOf(covers);
         this.id = id;
         this.luck = luck;
         floorM2 = luck.between(12, 36);
@@ -86,7 +92,7 @@ final class RandomTunnel {
         }
         double fullKg = usual.mediumFullKg() * size;
         return new TunnelParameters(
-                List.of(new Panel(COVERS.get(luck.below(COVERS.size())), 2.1 * floorM2)),
+                List.of(new Panel(covers.get(luck.below(covers.size())), 2.1 * floorM2)),
                 floorM2,
                 floorM2 * luck.between(1.5, 2.2),
                 usual.quickJPerK() * size * luck.between(0.6, 1.8),
@@ -148,19 +154,21 @@ final class RandomTunnel {
                 new Wiring.NotWired());
     }
 
-    /** Whether the grower's guess is near, and no stage so strong that it lifts the air by more than 8 K within minutes. */
-    boolean isWellKnown() {
-        double stageW = heater.ratedW() / heater.stages().size();
-        double quickLiftK = stageW / (lossWPerK + truth.massAirWPerK());
-        return guess >= 0.9 && guess <= 1.1 && quickLiftK <= 8;
+    public double floorC() {
+        return floorC;
     }
 
-    TunnelParameters truth() {
+    /** Outside temperature that the heater was bought for, °C. */
+    public double coldestC() {
+        return coldestC;
+    }
+
+    public TunnelParameters truth() {
         return truth;
     }
 
     /** What the grower believes is off by the same factor throughout. */
-    Site site() {
+    public Site site() {
         double airJPerK = truth.volumeM3() * 1260 + truth.quickJPerK();
         List<Sensor> sensors = new ArrayList<>();
         for (int i = 0; i < benches; i++) {
@@ -190,7 +198,8 @@ final class RandomTunnel {
                 new Tariff.Flat("GBP", 0.3));
     }
 
-    MachineParameters machines() {
+    /** What they truly are. To be asked once: each asking draws anew. */
+    public MachineParameters machines() {
         double size = heater.ratedW() / 2000;
         HeaterParameters real = new HeaterParameters(
                 heater.stages().stream().map(Machine::ratedW).toList(),
@@ -224,8 +233,8 @@ final class RandomTunnel {
                 : new DryerParameters.Compressor(body, 20, 1.6, 14, 0.4, 600, 260, 180);
     }
 
-    /** Truthful: none is off by more than is stated of it. */
-    List<SensorVices> vices() {
+    /** Truthful: none is off by more than is stated of it. To be asked once, after the machines. */
+    public List<SensorVices> vices() {
         List<SensorVices> all = new ArrayList<>();
         for (int i = 0; i <= benches; i++) {
             all.add(new SensorVices(
