@@ -79,7 +79,8 @@ class KilledServiceTest {
             assertThat(Arrived.at(grower).stream().map(Arrived::number).distinct())
                     .as("in order")
                     .isSorted();
-            assertThat(grower.lines()).anyMatch(line -> line.endsWith("$state lost"));
+            await("the broker tells of a service that was killed")
+                    .until(() -> grower.lines().stream().anyMatch(line -> line.endsWith("$state lost")));
         }
     }
 
