@@ -53,37 +53,25 @@ final class Messenger implements Audience, Courier, AutoCloseable {
     @Override
     public void says(String line) {
         audience.says(line);
-        MqttCourier begun = courier;
-        if (begun != null) {
-            begun.says(line);
-        }
+        pass(begun -> begun.says(line));
     }
 
     @Override
     public void decided(Stepped stepped) {
         audience.decided(stepped);
-        MqttCourier begun = courier;
-        if (begun != null) {
-            begun.decided(stepped);
-        }
+        pass(begun -> begun.decided(stepped));
     }
 
     @Override
     public void answered(Answer answer) {
         audience.answered(answer);
-        MqttCourier begun = courier;
-        if (begun != null) {
-            begun.answered(answer);
-        }
+        pass(begun -> begun.answered(answer));
     }
 
     @Override
     public void planned(NightPlan plan, Alternatives others) {
         audience.planned(plan, others);
-        MqttCourier begun = courier;
-        if (begun != null) {
-            begun.planned(plan);
-        }
+        pass(begun -> begun.planned(plan));
     }
 
     @Override
@@ -99,19 +87,13 @@ final class Messenger implements Audience, Courier, AutoCloseable {
     @Override
     public void reckoned(PastNight night) {
         audience.reckoned(night);
-        MqttCourier begun = courier;
-        if (begun != null) {
-            begun.reckoned(night);
-        }
+        pass(begun -> begun.reckoned(night));
     }
 
     @Override
     public void told(Alert alert) {
         audience.told(alert);
-        MqttCourier begun = courier;
-        if (begun != null) {
-            begun.news();
-        }
+        pass(MqttCourier::news);
     }
 
     /** Nothing: the record tells each, once it is safe. */
@@ -126,9 +108,13 @@ final class Messenger implements Audience, Courier, AutoCloseable {
 
     @Override
     public void close() {
+        pass(MqttCourier::close);
+    }
+
+    private void pass(Consumer<MqttCourier> on) {
         MqttCourier begun = courier;
         if (begun != null) {
-            begun.close();
+            on.accept(begun);
         }
     }
 }

@@ -36,11 +36,9 @@ public final class SweepJson {
     }
 
     private void law(Spread.Standing law) {
-        json.member("law", law.law())
-                .member("heldWinters", law.held())
-                .member("bothHeldWinters", law.bothHeld())
-                .member("medianMoreThanOursKWh", law.dearerKWh(), 3)
-                .member("medianMoreDampThanOursH", law.damperH(), 3);
+        json.member("law", law.law()).member("heldWinters", law.held()).member("bothHeldWinters", law.bothHeld());
+        law.dearerKWh().ifPresent(kWh -> json.member("medianMoreThanOursKWh", kWh, 3));
+        law.damperH().ifPresent(dampH -> json.member("medianMoreDampThanOursH", dampH, 3));
         for (Spread.Line line : spread.lines()) {
             if (line.law().equals(law.law())) {
                 json.name(line.measured().key()).object(() -> quantiles(line.spread()));

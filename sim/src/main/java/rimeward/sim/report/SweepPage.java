@@ -2,6 +2,7 @@ package rimeward.sim.report;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import rimeward.report.Paper;
 import rimeward.report.Say;
 import rimeward.sim.sweep.Broken;
@@ -79,7 +80,7 @@ public final class SweepPage {
         for (Spread.Standing law : spread.standings()) {
             to.line().open("tr").put("th", law.law(), "scope", "row");
             to.put("td", String.valueOf(law.held())).put("td", String.valueOf(law.bothHeld()));
-            to.put("td", Say.number(law.dearerKWh(), 1)).put("td", Say.number(law.damperH(), 1));
+            to.put("td", median(law.dearerKWh())).put("td", median(law.damperH()));
             to.close();
         }
         to.close().close().close();
@@ -88,6 +89,10 @@ public final class SweepPage {
                 "Winters; the last two columns are medians over those in which both laws held the floor. "
                         + "Faults strike all laws alike; machines that are taken out of use for service are so under ours only.");
         to.close();
+    }
+
+    private static String median(OptionalDouble median) {
+        return median.isPresent() ? Say.number(median.getAsDouble(), 1) : "–";
     }
 
     private void spread(Measured measured) {

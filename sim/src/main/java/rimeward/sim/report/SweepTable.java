@@ -3,6 +3,7 @@ package rimeward.sim.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import rimeward.sim.sweep.Broken;
 import rimeward.sim.sweep.Measured;
 import rimeward.sim.sweep.Quantiles;
@@ -40,19 +41,23 @@ public final class SweepTable {
         for (Spread.Standing standing : spread.standings()) {
             out.append(String.format(
                     Locale.ROOT,
-                    "%-14s %6d %4.0f %%  %9d %20.1f %23.1f\n",
+                    "%-14s %6d %4.0f %%  %9d %20s %23s\n",
                     standing.law(),
                     standing.held(),
                     100.0 * standing.held() / spread.winters(),
                     standing.bothHeld(),
-                    standing.dearerKWh(),
-                    standing.damperH()));
+                    median(standing.dearerKWh()),
+                    median(standing.damperH())));
         }
         out.append("""
                 The last two are medians over the winters in which both held the floor. Faults strike all laws alike; machines
                 taken out of use for service are so under ours only.
 
                 """);
+    }
+
+    private static String median(OptionalDouble median) {
+        return median.isPresent() ? String.format(Locale.ROOT, "%.1f", median.getAsDouble()) : "–";
     }
 
     private static String heading(Measured measured) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
@@ -31,10 +32,10 @@ public record Spread(
      *
      * @param held winters in which no bench met the floor
      * @param bothHeld winters in which neither under this law nor under ours one did
-     * @param dearerKWh what this law took more than ours there, in the middle; 0 for ours
-     * @param damperH for how much longer it was above the humidity target there, in the middle
+     * @param dearerKWh what this law took more than ours there, in the middle; empty where both held none
+     * @param damperH for how much longer it was above the humidity target there, in the middle; empty likewise
      */
-    public record Standing(String law, int held, int bothHeld, double dearerKWh, double damperH) {}
+    public record Standing(String law, int held, int bothHeld, OptionalDouble dearerKWh, OptionalDouble damperH) {}
 
     public record Line(Measured measured, String law, Quantiles spread) {}
 
@@ -94,13 +95,13 @@ public record Spread(
         return new Standing(law, held, differences.size(), middle(differences, 0), middle(differences, 1));
     }
 
-    private static double middle(List<double[]> differences, int which) {
+    private static OptionalDouble middle(List<double[]> differences, int which) {
         return differences.isEmpty()
-                ? 0
-                : Quantiles.of(differences.stream()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Quantiles.of(differences.stream()
                                 .mapToDouble(each -> each[which])
                                 .toArray())
-                        .median();
+                        .median());
     }
 
     private static Map<String, Integer> troubles(List<WinterLine> winters) {
