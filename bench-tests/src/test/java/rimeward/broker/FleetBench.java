@@ -10,17 +10,8 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.concurrent.locks.LockSupport;
 import java.util.stream.IntStream;
-import rimeward.alert.Alert;
-import rimeward.assembly.Audience;
-import rimeward.assembly.Service;
-import rimeward.core.Stepped;
-import rimeward.core.decision.DutyLaw;
-import rimeward.core.order.Answer;
-import rimeward.sim.run.LiveTunnel;
 import rimeward.sim.scenario.Scenario;
 import rimeward.site.Site;
 import rimeward.winter.RandomWinter;
@@ -41,12 +32,11 @@ final class FleetBench implements AutoCloseable {
     private final double speed;
     private final Set<String> ready = ConcurrentHashMap.newKeySet();
     private final AtomicLong messages = new AtomicLong();
-    private final AtomicLong decisions = new AtomicLong();
-    private final AtomicInteger alerts = new AtomicInteger();
-    private volatile boolean over;
+    private final PacedService services;
 
     private FleetBench(int tunnels, double speed) throws IOException, InterruptedException {
         this.speed = speed;
+        services = new PacedService(speed);
         broker = Mosquitto.begin(
                 dir, IntStream.range(0, tunnels).mapToObj(FleetBench::id).toArray(String[]::new));
         ear = listen();
@@ -54,7 +44,7 @@ final class FleetBench implements AutoCloseable {
             Scenario scenario = new RandomWinter(i, 2).withFaults();
             Site site = scenario.site().with(broker.settings(scenario.site().id()));
             Path data = Files.createDirectory(dir.resolve("data-" + i));
-            begin(site.id(), () -> live(scenario, site, data));
+            begin(site.id(), () -> services.run(scenario, site, data));
             Thread.sleep(SPREAD_MS);
         }
     }
@@ -78,7 +68,7 @@ final class FleetBench implements AutoCloseable {
         print("%d tunnels, %.0f times as fast as real ones", tunnels, speed);
         awaitReady(tunnels, System.nanoTime());
         long messagesBefore = messages.get();
-        long decisionsBefore = decisions.get();
+        long decisionsBefore = services.decisions();
         ProcessLook brokerBefore = ProcessLook.at(broker.pid());
         long most = 0;
         for (int second = 0; second < forS; second++) {
@@ -103,8 +93,8 @@ final class FleetBench implements AutoCloseable {
                 "  the tunnels: %.2f MiB and %.1f threads each; %.1f %% of their decisions came; alerts told: %d",
                 here.residentMiB() / tunnels,
                 (double) here.threads() / tunnels,
-                100 * (decisions.get() - decisionsBefore) * 5 / simulatedS / tunnels,
-                alerts.get());
+                100 * (services.decisions() - decisionsBefore) * 5 / simulatedS / tunnels,
+                services.alerts());
         broker.kill();
         Thread.sleep(30_000);
         ready.clear();
@@ -121,22 +111,6 @@ final class FleetBench implements AutoCloseable {
             Thread.sleep(1000);
         }
         print("  ready: %d after %.0f s", ready.size(), (System.nanoTime() - sinceNs) / 1e9);
-    }
-
-    private void live(Scenario scenario, Site site, Path data) {
-        long beganNs = System.nanoTime();
-        LiveTunnel tunnel = new LiveTunnel(scenario, simulatedS -> reach(beganNs, simulatedS));
-        while (!tunnel.isOver()) {
-            new Service(site, new DutyLaw(), data, tunnel, new Counting(), System::nanoTime).run();
-        }
-    }
-
-    private boolean reach(long beganNs, double simulatedS) {
-        long dueNs = beganNs + (long) (simulatedS / speed * 1e9);
-        for (long leftNs = dueNs - System.nanoTime(); leftNs > 0; leftNs = dueNs - System.nanoTime()) {
-            LockSupport.parkNanos(leftNs);
-        }
-        return !over;
     }
 
     private Process listen() throws IOException {
@@ -172,26 +146,8 @@ final class FleetBench implements AutoCloseable {
 
     @Override
     public void close() throws InterruptedException {
-        over = true;
+        services.end();
         ear.destroyForcibly();
         broker.close();
-    }
-
-    private final class Counting implements Audience {
-        @Override
-        public void says(String line) {}
-
-        @Override
-        public void decided(Stepped stepped) {
-            decisions.incrementAndGet();
-        }
-
-        @Override
-        public void answered(Answer answer) {}
-
-        @Override
-        public void told(Alert alert) {
-            alerts.incrementAndGet();
-        }
     }
 }

@@ -14,14 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.concurrent.locks.LockSupport;
-import rimeward.alert.Alert;
-import rimeward.assembly.Audience;
-import rimeward.assembly.Service;
-import rimeward.core.Stepped;
-import rimeward.core.decision.DutyLaw;
-import rimeward.core.order.Answer;
-import rimeward.sim.run.LiveTunnel;
+import rimeward.broker.PacedService;
 import rimeward.sim.scenario.Scenario;
 import rimeward.site.Page;
 import rimeward.winter.RandomWinter;
@@ -38,13 +31,14 @@ final class FloodBench {
     private static final String NONSENSE = "GET /%%% HTTP/9.1\r\nHost: \u007f\r\n\r\n";
     private static final long BETWEEN_LETTERS_MS = 200;
 
-    private final AtomicLong decisions = new AtomicLong();
+    private final PacedService service;
     private final InetSocketAddress address;
     private final double speed;
     private final int forS;
 
     private FloodBench(double speed, int forS) throws IOException {
         this.speed = speed;
+        service = new PacedService(speed);
         this.forS = forS;
         Path data = Files.createTempDirectory("rimeward-flood-");
         int port;
@@ -55,28 +49,10 @@ final class FloodBench {
         }
         address = new InetSocketAddress(InetAddress.getLoopbackAddress(), port);
         Scenario scenario = new RandomWinter(7, 20).withFaults();
-        long beganNs = System.nanoTime();
-        LiveTunnel tunnel = new LiveTunnel(scenario, simulatedS -> reach(beganNs, simulatedS));
-        Thread control = new Thread(
-                () -> new Service(
-                                scenario.site().with(Page.onLoopback(port)),
-                                new DutyLaw(),
-                                data,
-                                tunnel,
-                                new Counting(),
-                                System::nanoTime)
-                        .run(),
-                "control");
+        Thread control =
+                new Thread(() -> service.run(scenario, scenario.site().with(Page.onLoopback(port)), data), "control");
         control.setDaemon(true);
         control.start();
-    }
-
-    private boolean reach(long beganNs, double simulatedS) {
-        long dueNs = beganNs + (long) (simulatedS / speed * 1e9);
-        for (long leftNs = dueNs - System.nanoTime(); leftNs > 0; leftNs = dueNs - System.nanoTime()) {
-            LockSupport.parkNanos(leftNs);
-        }
-        return true;
     }
 
     public static void main(String[] args) throws Exception {
@@ -99,7 +75,7 @@ final class FloodBench {
 
     /** Does that over and over while it looks. */
     private void measure(String what, Step step) throws IOException, InterruptedException {
-        long before = decisions.get();
+        long before = service.decisions();
         long beganNs = System.nanoTime();
         while (System.nanoTime() - beganNs < forS * 1_000_000_000L) {
             step.take();
@@ -111,7 +87,7 @@ final class FloodBench {
                 Locale.ROOT,
                 "%s: %.1f of %.1f decisions a second, %.1f MB of heap, %d threads",
                 what,
-                (decisions.get() - before) / lookedS,
+                (service.decisions() - before) / lookedS,
                 speed / 5,
                 ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() / 1e6,
                 Thread.activeCount()));
@@ -153,21 +129,5 @@ final class FloodBench {
 
     private interface Step {
         void take() throws IOException, InterruptedException;
-    }
-
-    private final class Counting implements Audience {
-        @Override
-        public void says(String line) {}
-
-        @Override
-        public void decided(Stepped stepped) {
-            decisions.incrementAndGet();
-        }
-
-        @Override
-        public void answered(Answer answer) {}
-
-        @Override
-        public void told(Alert alert) {}
     }
 }

@@ -12,6 +12,7 @@ import rimeward.sim.run.Replay;
 import rimeward.sim.run.RunResult;
 import rimeward.sim.scenario.BadInput;
 import rimeward.sim.scenario.Scenario;
+import rimeward.sim.sweep.Quantiles;
 
 /**
  * How much more than the least our law takes in tunnels and winters that nobody has seen, without faults, and what for. Prints a line a
@@ -64,8 +65,7 @@ final class BoundBench {
     }
 
     private static double median(List<Double> values) {
-        List<Double> sorted = values.stream().sorted().toList();
-        int half = sorted.size() / 2;
-        return sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2;
+        return Quantiles.of(values.stream().mapToDouble(Double::doubleValue).toArray())
+                .median();
     }
 }

@@ -63,9 +63,9 @@ public final class SizeAnswer {
     private void coldest(List<Night> nights) {
         double assumedC = Input.OUTSIDE.usual().orElseThrow().value();
         nights.stream()
-                .flatMap(night -> night.outside() instanceof Lowest.Seen seen
-                        ? Optional.of(seen.airC()).stream()
-                        : Optional.<Double>empty().stream())
+                .map(Night::outside)
+                .filter(Lowest.Seen.class::isInstance)
+                .map(seen -> ((Lowest.Seen) seen).airC())
                 .min(Double::compare)
                 .filter(lowestC -> lowestC < assumedC)
                 .ifPresent(

@@ -18,7 +18,7 @@ public final class Question {
     private ZoneId zone = ZoneOffset.UTC;
     private String weatherFile = "";
     private @Nullable Weather weather;
-    private Winter.@Nullable Recorded recorded;
+    private Winter winter = new Winter.Unknown();
 
     public Question(Inputs inputs) {
         this.inputs = inputs;
@@ -50,7 +50,7 @@ public final class Question {
 
     /** What is known of it without a weather file. */
     public void recorded(Winter.Recorded nights) {
-        recorded = nights;
+        winter = nights;
     }
 
     /** The sheet. A currency or price that was typed goes before the settings' own. */
@@ -78,10 +78,7 @@ public final class Question {
         Set<Measure> measures = measures(done);
         Tariff tariff = tariff(currency);
         Request request = new Request(inputs, cover, ends, measures, tariff, zone);
-        if (weather != null) {
-            return Sheet.of(request, weatherFile, weather);
-        }
-        return recorded == null ? Sheet.of(request) : Sheet.of(request, recorded);
+        return weather == null ? Sheet.of(request, winter) : Sheet.of(request, weatherFile, weather);
     }
 
     private void require(Input input) {

@@ -33,33 +33,19 @@ public record Sheet(
      * @throws Refused where inputs contradict each other
      */
     public static Sheet of(Request request, String file, Weather weather) throws Refused {
-        request.requireSense();
         Season season = Season.of(
                 weather.course(), request.inputs().of(Input.FLOOR), request.heldC(), request.tariff(), request.zone());
         return of(request, new Winter.Known(file, weather, season));
     }
 
     /**
-     * The same without a weather file.
+     * The same with what is known of the winter already, or nothing: of what heating took in the tunnel's own record, a measure saves its
+     * share.
      *
      * @throws Refused where inputs contradict each other
      */
-    public static Sheet of(Request request) throws Refused {
+    public static Sheet of(Request request, Winter winter) throws Refused {
         request.requireSense();
-        return of(request, new Winter.Unknown());
-    }
-
-    /**
-     * The same with what heating took in the tunnel's own record: a measure saves its share of that.
-     *
-     * @throws Refused where inputs contradict each other
-     */
-    public static Sheet of(Request request, Winter.Recorded recorded) throws Refused {
-        request.requireSense();
-        return of(request, (Winter) recorded);
-    }
-
-    private static Sheet of(Request request, Winter winter) throws Refused {
         House house = request.house();
         Loss loss = house.loss();
         return new Sheet(

@@ -46,7 +46,7 @@ class SheetTest {
 
     @Test
     void partsMakeTheWhole() throws Refused {
-        Sheet sheet = Sheet.of(request(inputs(), Set.of()));
+        Sheet sheet = Sheet.of(request(inputs(), Set.of()), new Winter.Unknown());
         Loss loss = sheet.loss();
         assertThat(loss.roofAndSidesWPerK()).isCloseTo(12 * StrictMath.PI * 6.8, within(1e-9));
         assertThat(loss.edgeWPerK()).isCloseTo(20 * 1.38, within(1e-9));
@@ -83,16 +83,16 @@ class SheetTest {
 
     @Test
     void withoutWeatherNothingIsSaidOfMoney() throws Refused {
-        Sheet sheet = Sheet.of(request(inputs(), Set.of()));
+        Sheet sheet = Sheet.of(request(inputs(), Set.of()), new Winter.Unknown());
         assertThat(sheet.winter()).isEqualTo(new Winter.Unknown());
         assertThat(sheet.savings()).allMatch(saving -> saving.gain() instanceof Gain.Unknown);
     }
 
     @Test
     void aMeasureThatIsDoneIsCountedAndNoLongerOffered() throws Refused {
-        Sheet bare = Sheet.of(request(inputs(), Set.of()));
+        Sheet bare = Sheet.of(request(inputs(), Set.of()), new Winter.Unknown());
         for (Measure measure : EnumSet.allOf(Measure.class)) {
-            Sheet done = Sheet.of(request(inputs(), Set.of(measure)));
+            Sheet done = Sheet.of(request(inputs(), Set.of(measure)), new Winter.Unknown());
             assertThat(done.loss()).isEqualTo(saving(bare, measure).after());
             assertThat(done.loss().totalWPerK()).isLessThan(bare.loss().totalWPerK());
             assertThat(done.savings()).noneMatch(saving -> saving.measure() == measure);
@@ -101,13 +101,17 @@ class SheetTest {
 
     @Test
     void togetherMeasuresSaveLessThanTheSum() throws Refused {
-        double bare = Sheet.of(request(inputs(), Set.of())).loss().totalWPerK();
-        double lined = Sheet.of(request(inputs(), Set.of(Measure.BUBBLE_LINING)))
+        double bare = Sheet.of(request(inputs(), Set.of()), new Winter.Unknown())
                 .loss()
                 .totalWPerK();
-        double second =
-                Sheet.of(request(inputs(), Set.of(Measure.SECOND_FILM))).loss().totalWPerK();
-        double both = Sheet.of(request(inputs(), Set.of(Measure.SECOND_FILM, Measure.BUBBLE_LINING)))
+        double lined = Sheet.of(request(inputs(), Set.of(Measure.BUBBLE_LINING)), new Winter.Unknown())
+                .loss()
+                .totalWPerK();
+        double second = Sheet.of(request(inputs(), Set.of(Measure.SECOND_FILM)), new Winter.Unknown())
+                .loss()
+                .totalWPerK();
+        double both = Sheet.of(
+                        request(inputs(), Set.of(Measure.SECOND_FILM, Measure.BUBBLE_LINING)), new Winter.Unknown())
                 .loss()
                 .totalWPerK();
         assertThat(both).isLessThan(Math.min(lined, second));
@@ -116,7 +120,7 @@ class SheetTest {
 
     @Test
     void theSettingsLinesGoByTheSheet() throws Refused {
-        Sheet sheet = Sheet.of(request(inputs(), Set.of()));
+        Sheet sheet = Sheet.of(request(inputs(), Set.of()), new Winter.Unknown());
         assertThat(sheet.tunnel().heatLossWPerK()).isCloseTo(sheet.loss().totalWPerK(), within(0.5));
         assertThat(sheet.tunnel().floorAreaM2()).isEqualTo(24);
         assertThat(sheet.tunnel().massCapacityJPerK()).isEqualTo(4_000_000);
@@ -129,7 +133,7 @@ class SheetTest {
         inputs.given(Input.EAVES, "2.5");
         inputs.given(Input.OUTSIDE, "5");
         inputs.given(Input.OTHER_LOAD, "2392");
-        assertThatThrownBy(() -> Sheet.of(request(inputs, Set.of())))
+        assertThatThrownBy(() -> Sheet.of(request(inputs, Set.of()), new Winter.Unknown()))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining(
                         "--eaves-m is 2.5 and --height-m is 2; the ridge must be higher than the eaves: measure")

@@ -78,60 +78,12 @@ public record Scenario(
 
     /** The same with other things going wrong. */
     public Scenario with(FaultPlan otherFaults, List<StandDownAt> otherOrders) {
-        return new Scenario(
-                id,
-                title,
-                description,
-                site,
-                tunnel,
-                machines,
-                machinesByHand,
-                sensors,
-                doorContact,
-                start,
-                weather,
-                forecast,
-                startEpochS,
-                lengthS,
-                tickS,
-                traceEveryS,
-                seed,
-                offset,
-                otherFaults,
-                otherOrders,
-                rounds,
-                law,
-                against,
-                gates);
+        return with(sensors, startEpochS, lengthS, otherFaults, otherOrders, rounds);
     }
 
     /** The same with sensors that differ from the truth in another way. */
     public Scenario with(List<SensorVices> otherSensors) {
-        return new Scenario(
-                id,
-                title,
-                description,
-                site,
-                tunnel,
-                machines,
-                machinesByHand,
-                otherSensors,
-                doorContact,
-                start,
-                weather,
-                forecast,
-                startEpochS,
-                lengthS,
-                tickS,
-                traceEveryS,
-                seed,
-                offset,
-                faults,
-                orders,
-                rounds,
-                law,
-                against,
-                gates);
+        return with(otherSensors, startEpochS, lengthS, faults, orders, rounds);
     }
 
     /** A part of it, which begins as the whole does; what goes wrong and who comes keep their hours. */
@@ -149,6 +101,22 @@ public record Scenario(
                 .toList();
         double goneRounds = Math.max(0, StrictMath.ceil((fromS - rounds.firstS()) / rounds.everyS()));
         double nextRoundS = goneRounds > 0 ? rounds.firstS() + goneRounds * rounds.everyS() : rounds.firstS();
+        return with(
+                sensors,
+                startEpochS + fromS,
+                untilS - fromS,
+                new FaultPlan(within),
+                asked,
+                new GrowerRounds(nextRoundS - fromS, rounds.everyS()));
+    }
+
+    private Scenario with(
+            List<SensorVices> otherSensors,
+            long otherStartEpochS,
+            long otherLengthS,
+            FaultPlan otherFaults,
+            List<StandDownAt> otherOrders,
+            GrowerRounds otherRounds) {
         return new Scenario(
                 id,
                 title,
@@ -157,20 +125,20 @@ public record Scenario(
                 tunnel,
                 machines,
                 machinesByHand,
-                sensors,
+                otherSensors,
                 doorContact,
                 start,
                 weather,
                 forecast,
-                startEpochS + fromS,
-                untilS - fromS,
+                otherStartEpochS,
+                otherLengthS,
                 tickS,
                 traceEveryS,
                 seed,
                 offset,
-                new FaultPlan(within),
-                asked,
-                new GrowerRounds(nextRoundS - fromS, rounds.everyS()),
+                otherFaults,
+                otherOrders,
+                otherRounds,
                 law,
                 against,
                 gates);

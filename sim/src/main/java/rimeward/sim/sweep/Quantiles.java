@@ -10,7 +10,7 @@ public record Quantiles(
         double least, double q05, double q25, double median, double q75, double q95, double most, double mean) {
 
     /** @param values at least one */
-    static Quantiles of(double[] values) {
+    public static Quantiles of(double[] values) {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
         double sum = 0;
